@@ -1,0 +1,5 @@
+/** The web pages. */
+@NullMarked
+package org.tidegate.console;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,37 @@
+package org.tidegate.finding;
+
+/**
+ * A point in time that clues speak about.
+ *
+ * @param index which photo or which hop (0 = the first one handed over); 0 for the other kinds
+ */
+public record Event(Kind kind, int index) {
+
+    public enum Kind {
+        /** 1970-01-01T00:00Z: a clue against it is an absolute time. */
+        EPOCH,
+        /** The sample goes on to the cassette and the timer starts. */
+        TEST,
+        /** A photo is taken. */
+        PHOTO,
+        /** The participant presses send. */
+        SENT,
+        /** A mail server takes the message over. */
+        HOP,
+        /** Our own boundary server takes it over. */
+        ARRIVED
+    }
+
+    public static final Event EPOCH = new Event(Kind.EPOCH, 0);
+    public static final Event TEST = new Event(Kind.TEST, 0);
+    public static final Event SENT = new Event(Kind.SENT, 0);
+    public static final Event ARRIVED = new Event(Kind.ARRIVED, 0);
+
+    public static Event photo(int index) {
+        return new Event(Kind.PHOTO, index);
+    }
+
+    public static Event hop(int index) {
+        return new Event(Kind.HOP, index);
+    }
+}

@@ -1,0 +1,108 @@
+package org.tidegate.finding;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * What one picture shows by itself.
+ *
+ * @param path the attachment path
+ * @param width after orientation; 0 where it could not be decoded
+ * @param height after orientation; 0 where it could not be decoded
+ * @param kind whether it could be a photo of the test at all
+ * @param readable state of decoding
+ * @param make camera make as written
+ * @param model camera model as written
+ * @param software program that wrote the file
+ * @param capture every time the file gives for itself
+ * @param legibility measured figures; empty where it could not be decoded
+ * @param cassettes found cassettes
+ * @param document whether an identity document is in view
+ * @param fingerprints for "seen before?"
+ * @param editSigns hints that it was edited, in plain English; never proof
+ */
+public record PictureFinding(
+        String path,
+        Optional<String> fileName,
+        String mediaType,
+        int width,
+        int height,
+        Kind kind,
+        Decoding readable,
+        Optional<String> make,
+        Optional<String> model,
+        Optional<String> software,
+        List<CaptureClue> capture,
+        Optional<Legibility> legibility,
+        List<CassetteFinding> cassettes,
+        DocumentFinding document,
+        Optional<Fingerprints> fingerprints,
+        List<String> editSigns) {
+
+    public enum Kind {
+        PHOTO,
+        SCREENSHOT,
+        /** A page rendered from a document. */
+        PAGE,
+        /** A logo, signature or tracker: no photo of anything. */
+        DECORATION
+    }
+
+    public enum Decoding {
+        DECODED,
+        /** Whatever could be decoded of a truncated or damaged file was. */
+        PARTIAL,
+        /** The format is known, but no decoder is installed here. */
+        UNSUPPORTED,
+        /** Damaged beyond reading. */
+        BROKEN,
+        /** Over a pixel or byte limit; not looked at. */
+        OVER_LIMIT
+    }
+
+    /**
+     * @param sharpness figure of the picture's sharpest regions that matter; compare with the rule's threshold
+     * @param brightness mean luma 0–1
+     * @param clipped share of pixels burnt out, 0–1
+     * @param readable whether a person could read the cassette from it, by the rule's thresholds
+     * @param why what is wrong with it: {@code blur}, {@code dark}, {@code bright}, {@code glare}, {@code small}
+     */
+    public record Legibility(double sharpness, double brightness, double clipped, boolean readable, List<String> why) {}
+
+    /**
+     * @param box corners of the cassette in pixels, clockwise from its top left
+     * @param kit the kit whose geometry fits best
+     * @param lines by line name: C, T, …
+     */
+    public record CassetteFinding(List<Corner> box, Optional<String> kit, double confidence, Map<String, Line> lines) {}
+
+    public record Corner(double x, double y) {}
+
+    /**
+     * @param strength contrast 0–1 against the membrane beside it
+     * @param noise standard deviation of the profile beside the line, same unit
+     */
+    public record Line(boolean present, double strength, double noise) {}
+
+    /**
+     * @param present whether an identity document is in view
+     * @param judged false where the picture did not let anyone judge it
+     * @param box its corners
+     * @param mrz lines of a machine-readable zone as read, ICAO 9303
+     */
+    public record DocumentFinding(
+            boolean present, boolean judged, double confidence, List<Corner> box, List<String> mrz) {
+
+        public static DocumentFinding notJudged() {
+            return new DocumentFinding(false, false, 0, List.of(), List.of());
+        }
+    }
+
+    /**
+     * @param exact HMAC-SHA-256 of the file's bytes, hex
+     * @param perceptual 256 bits under the secret permutation and mask, hex; empty for a featureless picture
+     * @param mirrored the same of the mirrored and rotated picture, so that these are found too
+     */
+    public record Fingerprints(String exact, Optional<String> perceptual, List<String> mirrored) {}
+}

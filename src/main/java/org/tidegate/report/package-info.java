@@ -1,0 +1,5 @@
+/** Figures, handover, export. */
+@NullMarked
+package org.tidegate.report;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,5 @@
+/** Records of casework: submission, judgement, reading, reply, user, work item. */
+@NullMarked
+package org.tidegate.work;
+
+import org.jspecify.annotations.NullMarked;
