@@ -10,4 +10,7 @@ import java.lang.annotation.Target;
 @Target({ElementType.RECORD_COMPONENT, ElementType.TYPE})
 public @interface Doc {
     String value();
+
+    /** A list, map or text that may be left out is then empty; everything else that is no Optional must be written. */
+    boolean required() default true;
 }

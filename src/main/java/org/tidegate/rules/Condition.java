@@ -1,0 +1,86 @@
+package org.tidegate.rules;
+
+import dev.cel.common.CelValidationException;
+import dev.cel.common.types.MapType;
+import dev.cel.common.types.SimpleType;
+import dev.cel.compiler.CelCompiler;
+import dev.cel.compiler.CelCompilerFactory;
+import dev.cel.runtime.CelEvaluationException;
+import dev.cel.runtime.CelRuntime;
+import dev.cel.runtime.CelRuntimeFactory;
+import java.util.Map;
+
+/** A compiled CEL condition over the map {@code e} of named facts. Pure: the same facts always give the same answer. */
+public final class Condition {
+
+    /** The expression is no boolean condition over {@code e}. */
+    static final class BadCondition extends IllegalArgumentException {
+        BadCondition(String message, Throwable cause) {
+            super(message, cause);
+        }
+    }
+
+    /** Holds for no facts at all. */
+    public static final Condition NEVER = of("false");
+
+    private final String text;
+    private final CelRuntime.Program program;
+
+    private Condition(String text, CelRuntime.Program program) {
+        this.text = text;
+        this.program = program;
+    }
+
+    /** @throws IllegalArgumentException where it does not compile to a boolean */
+    public static Condition of(String text) {
+        try {
+            return new Condition(text, Cel.RUNTIME.createProgram(Cel.COMPILER.compile(text).getAst()));
+        } catch (CelValidationException | CelEvaluationException e) {
+            throw new BadCondition(String.valueOf(e.getMessage()).replaceAll("\\s+", " "), e);
+        }
+    }
+
+    /**
+     * Whether it holds.
+     *
+     * @param facts values are Boolean, Long, Double or String
+     * @throws IllegalStateException where it asks for a fact that is not there
+     */
+    public boolean holds(Map<String, Object> facts) {
+        try {
+            return Boolean.TRUE.equals(program.eval(Map.of("e", facts)));
+        } catch (CelEvaluationException e) {
+            throw new IllegalStateException("the condition '" + text + "' cannot be evaluated: " + e.getMessage(), e);
+        }
+    }
+
+    /** The expression as written. */
+    public String text() {
+        return text;
+    }
+
+    @Override
+    public boolean equals(Object o) {
+        return o instanceof Condition c && c.text.equals(text);
+    }
+
+    @Override
+    public int hashCode() {
+        return text.hashCode();
+    }
+
+    @Override
+    public String toString() {
+        return text;
+    }
+
+    /** Built on first use: commands that need no rules do not pay for it. */
+    private static final class Cel {
+        static final CelCompiler COMPILER = CelCompilerFactory.standardCelCompilerBuilder()
+                .addVar("e", MapType.create(SimpleType.STRING, SimpleType.DYN))
+                .setResultType(SimpleType.BOOL)
+                .build();
+        static final CelRuntime RUNTIME =
+                CelRuntimeFactory.standardCelRuntimeBuilder().build();
+    }
+}
