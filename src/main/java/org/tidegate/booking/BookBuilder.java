@@ -26,7 +26,8 @@ final class BookBuilder {
     /** Adds a row; false where reading on is of no use. */
     boolean add(long line, Map<String, String> cells) {
         if (tests.size() >= MAX_ROWS) {
-            faults.add(new BookFault(line, "", "the book has more than " + MAX_ROWS + " rows", "import a shorter span"));
+            faults.add(
+                    new BookFault(line, "", "the book has more than " + MAX_ROWS + " rows", "import a shorter span"));
             return false;
         }
         int before = faults.size();
@@ -67,8 +68,8 @@ final class BookBuilder {
         var timerStart = row.time("timer_start");
         Observed observed = row.read("observed", BookBuilder::observed, "write yes or no, or leave it empty")
                 .orElse(Observed.UNSTATED);
-        return appointment.map(a -> new TestRecord(
-                a, attempt, kit, row.text("lot"), lotExpires, timerStart, observed, row.text("mark")));
+        return appointment.map(a ->
+                new TestRecord(a, attempt, kit, row.text("lot"), lotExpires, timerStart, observed, row.text("mark")));
     }
 
     private static Optional<Appointment> appointment(Row row) {

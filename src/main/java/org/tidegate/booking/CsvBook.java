@@ -23,7 +23,8 @@ final class CsvBook {
 
     static BookResult read(Reader text) throws IOException {
         BookBuilder book = new BookBuilder();
-        try (CSVParser parser = CSVParser.builder().setReader(text).setFormat(FORMAT).get()) {
+        try (CSVParser parser =
+                CSVParser.builder().setReader(text).setFormat(FORMAT).get()) {
             rows(parser, book);
         } catch (UncheckedIOException | IllegalStateException e) {
             book.fault(0, "", "this is not CSV: " + e.getMessage(), "check the quotes");
@@ -44,7 +45,11 @@ final class CsvBook {
         while (records.hasNext()) {
             CSVRecord row = records.next();
             if (row.size() > header.size()) {
-                book.fault(parser.getCurrentLineNumber(), "", "the row has more cells than the header", "quote cells that hold a comma");
+                book.fault(
+                        parser.getCurrentLineNumber(),
+                        "",
+                        "the row has more cells than the header",
+                        "quote cells that hold a comma");
             } else if (!book.add(parser.getCurrentLineNumber(), cells(header, row))) {
                 return;
             }

@@ -34,7 +34,8 @@ public final class Condition {
     /** @throws IllegalArgumentException where it does not compile to a boolean */
     public static Condition of(String text) {
         try {
-            return new Condition(text, Cel.RUNTIME.createProgram(Cel.COMPILER.compile(text).getAst()));
+            return new Condition(
+                    text, Cel.RUNTIME.createProgram(Cel.COMPILER.compile(text).getAst()));
         } catch (CelValidationException | CelEvaluationException e) {
             throw new BadCondition(String.valueOf(e.getMessage()).replaceAll("\\s+", " "), e);
         }

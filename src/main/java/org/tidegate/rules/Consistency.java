@@ -1,8 +1,8 @@
 package org.tidegate.rules;
 
+import java.time.DateTimeException;
 import java.time.Duration;
 import java.time.ZoneOffset;
-import java.time.DateTimeException;
 import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.List;
@@ -56,17 +56,25 @@ final class Consistency {
     }
 
     private void levels(MatchingRules.Field field) {
-        double m = field.levels().stream().mapToDouble(MatchingRules.AgreementLevel::m).sum();
-        double u = field.levels().stream().mapToDouble(MatchingRules.AgreementLevel::u).sum();
+        double m = field.levels().stream()
+                .mapToDouble(MatchingRules.AgreementLevel::m)
+                .sum();
+        double u = field.levels().stream()
+                .mapToDouble(MatchingRules.AgreementLevel::u)
+                .sum();
         if (m > 1 + 1e-6 || u > 1 + 1e-6) {
-            faults.in(field, "the levels of '" + field.name() + "' add up to more than 1", "m and u each sum to 1 at most");
+            faults.in(
+                    field,
+                    "the levels of '" + field.name() + "' add up to more than 1",
+                    "m and u each sum to 1 at most");
         }
     }
 
     private void everyCodeHasACheck() {
         Set<DiscrepancyCode> missing = EnumSet.allOf(DiscrepancyCode.class);
         rules.checks().forEach(r -> missing.remove(r.code()));
-        missing.forEach(code -> faults.file("checks.yaml", "no check raises " + code.code(), "add one; 'when: false' turns it off"));
+        missing.forEach(code ->
+                faults.file("checks.yaml", "no check raises " + code.code(), "add one; 'when: false' turns it off"));
     }
 
     private void judgesExist() {

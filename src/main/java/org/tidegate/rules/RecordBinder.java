@@ -39,7 +39,8 @@ final class RecordBinder {
         for (RecordComponent c : type.getRecordComponents()) {
             argument(c, byKey.get(Names.snake(c.getName())), mapping).ifPresent(arguments::add);
         }
-        return arguments.size() == type.getRecordComponents().length && byKey.size() == mapping.getValue().size()
+        return arguments.size() == type.getRecordComponents().length
+                        && byKey.size() == mapping.getValue().size()
                 ? construct(type, arguments, mapping)
                 : Optional.empty();
     }
@@ -89,7 +90,11 @@ final class RecordBinder {
             faults.remember(bound, file, mapping.getStartMark());
             return Optional.of(bound);
         } catch (InvocationTargetException e) {
-            faults.at(file, mapping.getStartMark(), String.valueOf(e.getTargetException().getMessage()), "");
+            faults.at(
+                    file,
+                    mapping.getStartMark(),
+                    String.valueOf(e.getTargetException().getMessage()),
+                    "");
             return Optional.empty();
         }
     }

@@ -51,8 +51,10 @@ final class Scalars {
                 .collect(Collectors.toMap(c -> ((Enum<?>) c).name().toLowerCase(Locale.ROOT), Function.identity()));
         List<String> names = byName.keySet().stream().sorted().toList();
         String expected = "one of " + String.join(", ", names);
-        return new Kind(expected, s -> Optional.ofNullable(byName.get(s.replace('-', '_')))
-                .orElseThrow(() -> new IllegalArgumentException(expected)));
+        return new Kind(
+                expected,
+                s -> Optional.ofNullable(byName.get(s.replace('-', '_')))
+                        .orElseThrow(() -> new IllegalArgumentException(expected)));
     }
 
     private static Object bool(String s) {

@@ -15,8 +15,12 @@ public record ServiceRules(
 
         @Doc("Name beside the address.") String senderName,
         @Doc("Phone number of the clinic in every letter.") String phone,
-        @Doc("Number for medical emergencies in every letter.") String urgentNumber,
-        @Doc("Answer promised within this time after arrival.") Duration replyPromise,
+
+        @Doc("Number for medical emergencies in every letter.")
+        String urgentNumber,
+
+        @Doc("Answer promised within this time after arrival.")
+        Duration replyPromise,
 
         @Doc("A correction must be asked for this long before it is too late.")
         Duration correctionReserve,
@@ -25,7 +29,10 @@ public record ServiceRules(
         Duration claimLapse,
 
         @Doc("A letter can be called back for this long.") Duration undoDelay,
-        @Doc("Replies to one address a day at most.") @Range(min = 1, max = 100) int repliesPerAddress,
+
+        @Doc("Replies to one address a day at most.") @Range(min = 1, max = 100)
+        int repliesPerAddress,
+
         @Doc("Start of the staffed day, clinic's zone.") LocalTime shiftStart,
         @Doc("End of the staffed day, clinic's zone.") LocalTime shiftEnd,
         @Doc("Address that wakes the on-call person.") Optional<String> onCallAddress,

@@ -7,7 +7,9 @@ import org.tidegate.finding.DiscrepancyCode;
 @Doc("What the machine may do while nobody is awake. It never sends a result.")
 public record UnattendedRules(
         @Doc("Acknowledge every submission at once.") boolean acknowledge,
-        @Doc("Ask at once for what is missing while it still counts.") boolean ask,
+
+        @Doc("Ask at once for what is missing while it still counts.")
+        boolean ask,
 
         @Doc("Faults that it may ask about: those that are measured, not judged.")
         List<DiscrepancyCode> askFor,

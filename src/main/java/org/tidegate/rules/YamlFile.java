@@ -1,5 +1,6 @@
 package org.tidegate.rules;
 
+import java.io.StringReader;
 import java.lang.reflect.Type;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
@@ -11,7 +12,6 @@ import org.yaml.snakeyaml.error.Mark;
 import org.yaml.snakeyaml.error.MarkedYAMLException;
 import org.yaml.snakeyaml.error.YAMLException;
 import org.yaml.snakeyaml.nodes.Node;
-import java.io.StringReader;
 
 /** Reads one YAML file into a bound value; only nodes are composed, so no file can name a Java class. */
 final class YamlFile {

@@ -19,9 +19,14 @@ class BookReaderTest {
 
     /** Books made outside the project; number of rows counted with another CSV reader. */
     @ParameterizedTest
-    @CsvSource({"messages-visible/appointments.csv", "subject-lines/appointments-A.csv", "subject-lines/appointments-B.csv"})
+    @CsvSource({
+        "messages-visible/appointments.csv",
+        "subject-lines/appointments-A.csv",
+        "subject-lines/appointments-B.csv"
+    })
     void readsBooksMadeElsewhere(String name) throws Exception {
-        Path file = Path.of(System.getProperty("tidegate.data", "../shared/data")).resolve(name);
+        Path file =
+                Path.of(System.getProperty("tidegate.data", "../shared/data")).resolve(name);
         assumeThat(file).as("SKIPPED, no outside data: %s", file).exists();
         BookResult result = BookReader.read(file);
         assertThat(result).isInstanceOf(BookResult.Read.class);
