@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import org.yaml.snakeyaml.error.Mark;
 
@@ -18,7 +17,7 @@ final class Faults {
             .thenComparingInt(RuleFault::column);
 
     private final List<RuleFault> found = new ArrayList<>();
-    private final Map<Object, Place> places = new IdentityHashMap<>();
+    private final IdentityHashMap<Object, Place> places = new IdentityHashMap<>();
 
     void at(String file, Mark mark, String what, String hint) {
         found.add(new RuleFault(file, mark.getLine() + 1, mark.getColumn() + 1, what, hint));
