@@ -82,6 +82,6 @@ public final class Condition {
                 .setResultType(SimpleType.BOOL)
                 .build();
         static final CelRuntime RUNTIME =
-                CelRuntimeFactory.standardCelRuntimeBuilder().build();
+                CelRuntimeFactory.plannerRuntimeBuilder().build();
     }
 }

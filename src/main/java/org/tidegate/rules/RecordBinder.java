@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.apache.commons.text.similarity.LevenshteinDistance;
+import org.jspecify.annotations.Nullable;
 import org.yaml.snakeyaml.nodes.MappingNode;
 import org.yaml.snakeyaml.nodes.Node;
 import org.yaml.snakeyaml.nodes.NodeTuple;
@@ -59,8 +60,7 @@ final class RecordBinder {
         return byKey;
     }
 
-    @SuppressWarnings("NullAway") // a missing key is what is asked about
-    private Optional<Object> argument(RecordComponent c, Node node, MappingNode mapping) {
+    private Optional<Object> argument(RecordComponent c, @Nullable Node node, MappingNode mapping) {
         if (node != null) {
             return values.bind(c.getGenericType(), node, c);
         }
