@@ -5,6 +5,7 @@ import dev.cel.common.types.MapType;
 import dev.cel.common.types.SimpleType;
 import dev.cel.compiler.CelCompiler;
 import dev.cel.compiler.CelCompilerFactory;
+import dev.cel.parser.CelStandardMacro;
 import dev.cel.runtime.CelEvaluationException;
 import dev.cel.runtime.CelRuntime;
 import dev.cel.runtime.CelRuntimeFactory;
@@ -78,6 +79,7 @@ public final class Condition {
     /** Built on first use: commands that need no rules do not pay for it. */
     private static final class Cel {
         static final CelCompiler COMPILER = CelCompilerFactory.standardCelCompilerBuilder()
+                .setStandardMacros(CelStandardMacro.STANDARD_MACROS)
                 .addVar("e", MapType.create(SimpleType.STRING, SimpleType.DYN))
                 .setResultType(SimpleType.BOOL)
                 .build();

@@ -15,15 +15,15 @@ class ConditionTest {
             Map.of("urgent", true, "nature", "personal", "cassettes", 2L, "edited", false, "small", 1);
 
     @ParameterizedTest
-    @CsvSource(delimiter = '|', textBlock = """
-            e.urgent                                     | true
-            !e.urgent                                    | false
-            e.nature == 'personal' && e.cassettes > 1    | true
-            e.cassettes > 2 || e.edited                  | false
-            e.small == 1                                 | true
-            e.nature in ['bounce', 'personal']           | true
-            has(e.id_agrees) && !e.id_agrees             | false
-            false                                        | false
+    @CsvSource(delimiter = ';', textBlock = """
+            e.urgent                                     ; true
+            !e.urgent                                    ; false
+            e.nature == 'personal' && e.cassettes > 1    ; true
+            e.cassettes > 2 || e.edited                  ; false
+            e.small == 1                                 ; true
+            e.nature in ['bounce', 'personal']           ; true
+            has(e.id_agrees) && !e.id_agrees             ; false
+            false                                        ; false
             """)
     void holds(String text, boolean expected) {
         assertThat(Condition.of(text).holds(FACTS)).as(text).isEqualTo(expected);
