@@ -35,8 +35,10 @@ final class Addresses {
         if (found.isEmpty()) {
             Matcher m = BARE.matcher(value);
             if (m.find()) {
-                String before = value.substring(0, m.start()).replaceAll("[<\"]", "").strip();
-                found.add(new Mailbox(before.isEmpty() ? Optional.empty() : Optional.of(Headers.decode(before)), m.group()));
+                String before =
+                        value.substring(0, m.start()).replaceAll("[<\"]", "").strip();
+                found.add(new Mailbox(
+                        before.isEmpty() ? Optional.empty() : Optional.of(Headers.decode(before)), m.group()));
             }
         }
         return found;

@@ -41,7 +41,8 @@ final class BodyText {
     }
 
     String text() {
-        String found = plain.toString().isBlank() ? Jsoup.parse(cut(html.toString())).wholeText() : plain.toString();
+        String found =
+                plain.toString().isBlank() ? Jsoup.parse(cut(html.toString())).wholeText() : plain.toString();
         return cut(found.replace("\r\n", "\n")).strip();
     }
 
@@ -55,7 +56,10 @@ final class BodyText {
             return new String(content, named.get());
         }
         try {
-            return StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(content)).toString();
+            return StandardCharsets.UTF_8
+                    .newDecoder()
+                    .decode(ByteBuffer.wrap(content))
+                    .toString();
         } catch (CharacterCodingException e) {
             return new String(content, Charset.forName("windows-1252"));
         }

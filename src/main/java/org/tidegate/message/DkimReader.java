@@ -15,7 +15,9 @@ final class DkimReader {
     private DkimReader() {}
 
     static List<DkimSignature> read(Headers headers) {
-        return headers.all("DKIM-Signature").stream().map(f -> signature(tags(f.value()))).toList();
+        return headers.all("DKIM-Signature").stream()
+                .map(f -> signature(tags(f.value())))
+                .toList();
     }
 
     private static DkimSignature signature(Map<String, String> tags) {
@@ -23,7 +25,9 @@ final class DkimReader {
                 tags.getOrDefault("d", "").toLowerCase(Locale.ROOT),
                 tags.getOrDefault("s", ""),
                 Optional.ofNullable(tags.get("t")).flatMap(DkimReader::time),
-                Arrays.stream(tags.getOrDefault("h", "").toLowerCase(Locale.ROOT).split(":"))
+                Arrays.stream(tags.getOrDefault("h", "")
+                                .toLowerCase(Locale.ROOT)
+                                .split(":"))
                         .filter(s -> !s.isEmpty())
                         .toList(),
                 false);
@@ -34,7 +38,9 @@ final class DkimReader {
         for (String tag : value.split(";")) {
             int equals = tag.indexOf('=');
             if (equals > 0) {
-                tags.put(tag.substring(0, equals).strip(), tag.substring(equals + 1).replaceAll("\\s+", ""));
+                tags.put(
+                        tag.substring(0, equals).strip(),
+                        tag.substring(equals + 1).replaceAll("\\s+", ""));
             }
         }
         return tags;

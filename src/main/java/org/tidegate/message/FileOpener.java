@@ -37,19 +37,31 @@ final class FileOpener {
     }
 
     void open(
-            String path, Optional<String> name, String declared, Container container, boolean inline, byte[] content, int depth) {
+            String path,
+            Optional<String> name,
+            String declared,
+            Container container,
+            boolean inline,
+            byte[] content,
+            int depth) {
         if (content.length == 0) {
             return;
         }
         total += content.length;
         if (attachments.size() >= limits.parts() || depth > limits.depth() || total > limits.totalBytes()) {
-            problem(Problem.Kind.OVER_LIMIT, path, "More, larger or deeper files than the limit; the rest was not looked at.");
+            problem(
+                    Problem.Kind.OVER_LIMIT,
+                    path,
+                    "More, larger or deeper files than the limit; the rest was not looked at.");
             return;
         }
         String type = FileTypes.detect(content, name.orElse(""));
         attachments.add(new Attachment(path, name, declared, type, container, inline, content));
         if (FileTypes.isActive(type, name.orElse("").toLowerCase(Locale.ROOT))) {
-            problem(Problem.Kind.ACTIVE_CONTENT, path, "'" + name.orElse("a file") + "' is a program, script or macro (" + type + ").");
+            problem(
+                    Problem.Kind.ACTIVE_CONTENT,
+                    path,
+                    "'" + name.orElse("a file") + "' is a program, script or macro (" + type + ").");
         } else {
             inside(path, type, name, content, depth);
         }
@@ -67,7 +79,11 @@ final class FileOpener {
                 TnefOpener.open(this, path, content, depth);
             }
         } catch (IOException | RuntimeException e) {
-            problem(Problem.Kind.MALFORMED, path, "'" + name.orElse("a file") + "' could not be opened fully: " + e.getClass().getSimpleName() + ".");
+            problem(
+                    Problem.Kind.MALFORMED,
+                    path,
+                    "'" + name.orElse("a file") + "' could not be opened fully: "
+                            + e.getClass().getSimpleName() + ".");
         }
     }
 

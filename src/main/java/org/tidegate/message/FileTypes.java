@@ -31,8 +31,8 @@ final class FileTypes {
             "application/vnd.ms-powerpoint.presentation.macroenabled.12");
 
     private static final List<String> ACTIVE_ENDINGS = List.of(
-            ".exe", ".com", ".scr", ".bat", ".cmd", ".js", ".jse", ".vbs", ".vbe", ".ps1", ".wsf", ".hta", ".lnk", ".jar", ".msi",
-            ".docm", ".xlsm", ".pptm", ".apk", ".sh");
+            ".exe", ".com", ".scr", ".bat", ".cmd", ".js", ".jse", ".vbs", ".vbe", ".ps1", ".wsf", ".hta", ".lnk",
+            ".jar", ".msi", ".docm", ".xlsm", ".pptm", ".apk", ".sh");
 
     private FileTypes() {}
 

@@ -44,12 +44,22 @@ public final class HeaderDates {
     }
 
     private static Optional<HeaderDate> date(
-            String year, String month, String day, String hour, String minute, @org.jspecify.annotations.Nullable String second,
+            String year,
+            String month,
+            String day,
+            String hour,
+            String minute,
+            @org.jspecify.annotations.Nullable String second,
             @org.jspecify.annotations.Nullable String zone) {
         try {
             int s = second == null ? 0 : Math.min(59, Integer.parseInt(second));
             LocalDateTime wall = LocalDateTime.of(
-                    year(year), MONTHS.indexOf(month) + 1, Integer.parseInt(day), Integer.parseInt(hour), Integer.parseInt(minute), s);
+                    year(year),
+                    MONTHS.indexOf(month) + 1,
+                    Integer.parseInt(day),
+                    Integer.parseInt(hour),
+                    Integer.parseInt(minute),
+                    s);
             return Optional.of(new HeaderDate(wall, zone == null ? Optional.empty() : offset(zone)));
         } catch (DateTimeException e) {
             return Optional.empty();

@@ -41,7 +41,10 @@ final class Headers {
                 break;
             }
             if (at > limits.headerBytes() || fields.size() >= limits.headerFields()) {
-                problems.add(new Problem(Problem.Kind.OVER_LIMIT, "header", "The header section is longer than the limit; the rest of it was not read."));
+                problems.add(new Problem(
+                        Problem.Kind.OVER_LIMIT,
+                        "header",
+                        "The header section is longer than the limit; the rest of it was not read."));
                 at = bodyAfter(raw, at);
                 break;
             }
@@ -67,7 +70,8 @@ final class Headers {
         String name = colon < 0 ? "" : line.substring(0, colon).strip();
         if (name.isEmpty() || name.indexOf(' ') >= 0) {
             if (!(fields.isEmpty() && line.startsWith("From "))) {
-                problems.add(new Problem(Problem.Kind.MALFORMED, "header", "A header line without a field name was skipped."));
+                problems.add(new Problem(
+                        Problem.Kind.MALFORMED, "header", "A header line without a field name was skipped."));
             }
             return;
         }
@@ -92,7 +96,11 @@ final class Headers {
     private static int bodyAfter(byte[] raw, int from) {
         for (int i = from; i + 1 < raw.length; i++) {
             boolean lf = raw[i] == '\n' && raw[i + 1] == '\n';
-            boolean crlf = i + 3 < raw.length && raw[i] == '\r' && raw[i + 1] == '\n' && raw[i + 2] == '\r' && raw[i + 3] == '\n';
+            boolean crlf = i + 3 < raw.length
+                    && raw[i] == '\r'
+                    && raw[i + 1] == '\n'
+                    && raw[i + 2] == '\r'
+                    && raw[i + 3] == '\n';
             if (lf || crlf) {
                 return i + (lf ? 2 : 4);
             }
@@ -103,7 +111,10 @@ final class Headers {
     /** UTF-8 as RFC 6532 allows, else Windows-1252, which mail programs of old sent unlabelled. */
     private static String text(byte[] raw, int from, int end) {
         try {
-            return StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(raw, from, end - from)).toString();
+            return StandardCharsets.UTF_8
+                    .newDecoder()
+                    .decode(ByteBuffer.wrap(raw, from, end - from))
+                    .toString();
         } catch (CharacterCodingException e) {
             return new String(raw, from, end - from, WINDOWS_LATIN);
         }

@@ -18,7 +18,10 @@ public final class MessageReader {
         List<Problem> problems = new ArrayList<>();
         byte[] bytes = raw;
         if (raw.length > limits.messageBytes()) {
-            problems.add(new Problem(Problem.Kind.OVER_LIMIT, "message", "The message is larger than the limit; its end was not looked at."));
+            problems.add(new Problem(
+                    Problem.Kind.OVER_LIMIT,
+                    "message",
+                    "The message is larger than the limit; its end was not looked at."));
             bytes = Arrays.copyOf(raw, (int) limits.messageBytes());
         }
         Headers headers = Headers.read(bytes, limits, problems);

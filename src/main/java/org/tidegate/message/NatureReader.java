@@ -27,7 +27,9 @@ final class NatureReader {
     }
 
     private static Optional<String> bounce(Headers headers, List<Mailbox> from, Optional<String> returnPath) {
-        boolean report = headers.lower("Content-Type").filter(t -> t.startsWith("multipart/report")).isPresent();
+        boolean report = headers.lower("Content-Type")
+                .filter(t -> t.startsWith("multipart/report"))
+                .isPresent();
         if (report) {
             return Optional.of("Content-Type: multipart/report");
         }
@@ -48,12 +50,15 @@ final class NatureReader {
         if (submitted.isPresent()) {
             return submitted.map(v -> "Auto-Submitted: " + v);
         }
-        for (String name : List.of("X-Autoreply", "X-Autorespond", "X-Autoresponder", "X-Auto-Response-Suppress-Reply")) {
+        for (String name :
+                List.of("X-Autoreply", "X-Autorespond", "X-Autoresponder", "X-Auto-Response-Suppress-Reply")) {
             if (headers.has(name)) {
                 return Optional.of(name);
             }
         }
-        return headers.lower("Precedence").filter(p -> p.replace('-', '_').equals("auto_reply")).map(p -> "Precedence: " + p);
+        return headers.lower("Precedence")
+                .filter(p -> p.replace('-', '_').equals("auto_reply"))
+                .map(p -> "Precedence: " + p);
     }
 
     private static Optional<String> list(Headers headers) {

@@ -51,7 +51,8 @@ final class PartWalker {
 
     private void walk(Part part, String path, int depth, Attachment.Container container) {
         if (++parts > limits.parts() || depth > limits.depth()) {
-            problems.add(new Problem(Problem.Kind.OVER_LIMIT, path, "More or deeper parts than the limit; the rest was not looked at."));
+            problems.add(new Problem(
+                    Problem.Kind.OVER_LIMIT, path, "More or deeper parts than the limit; the rest was not looked at."));
             return;
         }
         try {
@@ -68,7 +69,8 @@ final class PartWalker {
         }
     }
 
-    private void children(Multipart multipart, String path, int depth, Attachment.Container container) throws MessagingException {
+    private void children(Multipart multipart, String path, int depth, Attachment.Container container)
+            throws MessagingException {
         List<Part> children = new ArrayList<>();
         for (int i = 0; i < multipart.getCount(); i++) {
             children.add(multipart.getBodyPart(i));
@@ -84,7 +86,11 @@ final class PartWalker {
             byte[] raw = in.readNBytes((int) Math.min(Integer.MAX_VALUE - 8L, limits.attachmentBytes()));
             Headers inner = Headers.read(raw, limits, problems);
             inner.decoded("Subject").ifPresent(s -> body.append("Subject: " + s));
-            walk(new MimeMessage(SESSION, new ByteArrayInputStream(raw)), path, depth + 1, Attachment.Container.FORWARDED_MESSAGE);
+            walk(
+                    new MimeMessage(SESSION, new ByteArrayInputStream(raw)),
+                    path,
+                    depth + 1,
+                    Attachment.Container.FORWARDED_MESSAGE);
         }
     }
 
@@ -114,7 +120,8 @@ final class PartWalker {
         try (InputStream in = part.getInputStream()) {
             byte[] content = in.readNBytes(most);
             if (content.length == most) {
-                problems.add(new Problem(Problem.Kind.OVER_LIMIT, path, "A file larger than the limit; its end was not looked at."));
+                problems.add(new Problem(
+                        Problem.Kind.OVER_LIMIT, path, "A file larger than the limit; its end was not looked at."));
             }
             return content;
         }
@@ -139,11 +146,15 @@ final class PartWalker {
     private static Optional<String> fileName(Part part) throws MessagingException {
         return Optional.ofNullable(part.getFileName())
                 .map(Headers::decode)
-                .map(n -> n.substring(Math.max(n.lastIndexOf('/'), n.lastIndexOf('\\')) + 1).strip())
+                .map(n -> n.substring(Math.max(n.lastIndexOf('/'), n.lastIndexOf('\\')) + 1)
+                        .strip())
                 .filter(n -> !n.isEmpty());
     }
 
     private void malformed(String path, Exception e) {
-        problems.add(new Problem(Problem.Kind.MALFORMED, path.isEmpty() ? "message" : path, "This part could not be read fully: " + e.getClass().getSimpleName() + "."));
+        problems.add(new Problem(
+                Problem.Kind.MALFORMED,
+                path.isEmpty() ? "message" : path,
+                "This part could not be read fully: " + e.getClass().getSimpleName() + "."));
     }
 }

@@ -32,7 +32,10 @@ final class PdfOpener {
             int number = 0;
             for (PDPage page : document.getPages()) {
                 if (++number > files.limits().pdfPages()) {
-                    files.problem(Problem.Kind.OVER_LIMIT, path, "A PDF with more pages than the limit; the rest was not looked at.");
+                    files.problem(
+                            Problem.Kind.OVER_LIMIT,
+                            path,
+                            "A PDF with more pages than the limit; the rest was not looked at.");
                     return;
                 }
                 page(page.getResources(), path + "/page-" + number, depth);
@@ -52,7 +55,10 @@ final class PdfOpener {
                 continue;
             }
             if (++images > files.limits().pdfImages()) {
-                files.problem(Problem.Kind.OVER_LIMIT, path, "A PDF with more pictures than the limit; the rest was not looked at.");
+                files.problem(
+                        Problem.Kind.OVER_LIMIT,
+                        path,
+                        "A PDF with more pictures than the limit; the rest was not looked at.");
                 return;
             }
             PDXObject object = resources.getXObject(name);
@@ -64,7 +70,9 @@ final class PdfOpener {
 
     private void image(PDImageXObject image, String path, int depth) throws IOException {
         if ("jpg".equals(image.getSuffix())) {
-            byte[] jpeg = image.getStream().createInputStream(java.util.List.of("DCTDecode", "DCT")).readAllBytes();
+            byte[] jpeg = image.getStream()
+                    .createInputStream(java.util.List.of("DCTDecode", "DCT"))
+                    .readAllBytes();
             files.open(path, Optional.empty(), "image/jpeg", Container.PDF, false, jpeg, depth + 1);
         } else if ((long) image.getWidth() * image.getHeight() <= MOST_PIXELS) {
             ByteArrayOutputStream png = new ByteArrayOutputStream();

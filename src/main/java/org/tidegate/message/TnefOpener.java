@@ -14,7 +14,8 @@ final class TnefOpener {
     static void open(FileOpener files, String path, byte[] content, int depth) throws IOException {
         HMEFMessage message = new HMEFMessage(new ByteArrayInputStream(content));
         for (org.apache.poi.hmef.Attachment a : message.getAttachments()) {
-            Optional<String> name = Optional.ofNullable(a.getLongFilename()).or(() -> Optional.ofNullable(a.getFilename()));
+            Optional<String> name =
+                    Optional.ofNullable(a.getLongFilename()).or(() -> Optional.ofNullable(a.getFilename()));
             files.open(path + "/" + name.orElse("file"), name, "", Container.TNEF, false, a.getContents(), depth + 1);
         }
     }

@@ -15,8 +15,10 @@ final class TraceReader {
     private static final Pattern WITH = Pattern.compile("\\bwith\\s+([A-Za-z0-9-]+)", Pattern.CASE_INSENSITIVE);
     private static final Pattern ADDRESS =
             Pattern.compile("\\[(?:IPv6:)?([0-9a-f.:]*[0-9a-f])\\]", Pattern.CASE_INSENSITIVE);
-    private static final Pattern RESULT = Pattern.compile("^\\s*([a-z0-9-]+)(?:/\\d+)?\\s*=\\s*([a-z]+)(.*)$", Pattern.CASE_INSENSITIVE);
-    private static final Pattern DOMAIN = Pattern.compile("\\b(?:header\\.(?:from|d|i)|smtp\\.mailfrom)\\s*=\\s*\"?(?:[^\\s@\";]*@)?([^\\s\";]+)");
+    private static final Pattern RESULT =
+            Pattern.compile("^\\s*([a-z0-9-]+)(?:/\\d+)?\\s*=\\s*([a-z]+)(.*)$", Pattern.CASE_INSENSITIVE);
+    private static final Pattern DOMAIN =
+            Pattern.compile("\\b(?:header\\.(?:from|d|i)|smtp\\.mailfrom)\\s*=\\s*\"?(?:[^\\s@\";]*@)?([^\\s\";]+)");
 
     private TraceReader() {}
 

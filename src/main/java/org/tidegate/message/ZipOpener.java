@@ -26,7 +26,10 @@ final class ZipOpener {
             int seen = 0;
             for (ZipArchiveEntry entry : Collections.list(zip.getEntries())) {
                 if (++seen > files.limits().parts()) {
-                    files.problem(Problem.Kind.OVER_LIMIT, path, "An archive with more files than the limit; the rest was not looked at.");
+                    files.problem(
+                            Problem.Kind.OVER_LIMIT,
+                            path,
+                            "An archive with more files than the limit; the rest was not looked at.");
                     return;
                 }
                 entry(zip, entry, path, depth, container);
@@ -34,7 +37,8 @@ final class ZipOpener {
         }
     }
 
-    private void entry(ZipFile zip, ZipArchiveEntry entry, String path, int depth, Container container) throws IOException {
+    private void entry(ZipFile zip, ZipArchiveEntry entry, String path, int depth, Container container)
+            throws IOException {
         String name = entry.getName();
         if (entry.isDirectory() || (container == Container.OFFICE && !isMedia(name))) {
             macro(name, path, container);
@@ -48,7 +52,10 @@ final class ZipOpener {
         try (InputStream in = zip.getInputStream(entry)) {
             byte[] bytes = in.readNBytes((int) Math.min(most, Integer.MAX_VALUE - 8L));
             if (bytes.length == most) {
-                files.problem(Problem.Kind.OVER_LIMIT, path, "A packed file larger than the limit; its end was not looked at.");
+                files.problem(
+                        Problem.Kind.OVER_LIMIT,
+                        path,
+                        "A packed file larger than the limit; its end was not looked at.");
             }
             String plain = name.substring(Math.max(name.lastIndexOf('/'), name.lastIndexOf('\\')) + 1);
             files.open(path + "/" + plain, Optional.of(plain), "", container, false, bytes, depth + 1);

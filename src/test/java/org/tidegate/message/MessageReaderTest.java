@@ -48,8 +48,10 @@ class MessageReaderTest {
 
     @Test
     void takesThePeerFromTheObservedAddressNotFromTheHelo() {
-        TraceHop hop = TraceReader.hop(0, "from [10.0.0.1] (out.fern.example [198.51.100.7]) by mx.skarrasound.example with ESMTPS"
-                + " id x; Mon, 4 May 2026 08:23:12 +0100");
+        TraceHop hop = TraceReader.hop(
+                0,
+                "from [10.0.0.1] (out.fern.example [198.51.100.7]) by mx.skarrasound.example with ESMTPS"
+                        + " id x; Mon, 4 May 2026 08:23:12 +0100");
         assertThat(hop.peer()).contains("198.51.100.7");
         assertThat(hop.by()).contains("mx.skarrasound.example");
         assertThat(hop.time().orElseThrow().instant()).isEqualTo(Instant.parse("2026-05-04T07:23:12Z"));
@@ -66,13 +68,26 @@ class MessageReaderTest {
             Subject: my result                                 | PERSONAL
             """)
     void tellsAutomaticMailFromPeople(String header, Nature nature) {
-        assertThat(read("From: a@fern.example\n" + header + "\n\nhi\n").envelope().nature()).as(header).isEqualTo(nature);
+        assertThat(read("From: a@fern.example\n" + header + "\n\nhi\n")
+                        .envelope()
+                        .nature())
+                .as(header)
+                .isEqualTo(nature);
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"", "\n", "no header at all", "Subject: =?utf-8?B?###?=\n\n", "Content-Type: multipart/mixed\n\n--x\n",
-            "Content-Type: multipart/mixed; boundary=\"\n\n--\n", "From: <<<>>>,,\nReceived: ;;;\n\n",
-            "Content-Type: image/jpeg\nContent-Transfer-Encoding: base64\n\n!!!!\n", "Content-Type: text/plain; charset=klingon\n\n\u00e9"})
+    @ValueSource(
+            strings = {
+                "",
+                "\n",
+                "no header at all",
+                "Subject: =?utf-8?B?###?=\n\n",
+                "Content-Type: multipart/mixed\n\n--x\n",
+                "Content-Type: multipart/mixed; boundary=\"\n\n--\n",
+                "From: <<<>>>,,\nReceived: ;;;\n\n",
+                "Content-Type: image/jpeg\nContent-Transfer-Encoding: base64\n\n!!!!\n",
+                "Content-Type: text/plain; charset=klingon\n\n\u00e9"
+            })
     void neverFailsOnMalformedInput(String raw) {
         assertThat(read(raw)).isNotNull();
     }
