@@ -1,0 +1,16 @@
+package org.tidegate.examination.linkage;
+
+import java.util.List;
+import org.tidegate.booking.TestKey;
+
+/**
+ * One test that the message may be about.
+ *
+ * @param probability that the message is about it, judged against chance agreement; rivals do not lower it
+ * @param priorWeight log2 of the odds before anything was compared
+ * @param weights one entry a compared field, in the order of the comparison
+ * @param total prior and weights summed: log2 of the odds
+ * @param reading index of the reading that fits the test best
+ */
+public record Candidate(
+        TestKey test, double probability, double priorWeight, List<FieldWeight> weights, double total, int reading) {}

@@ -1,0 +1,124 @@
+package org.tidegate.examination.linkage;
+
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.tidegate.booking.Appointment;
+import org.tidegate.booking.TestRecord;
+import org.tidegate.finding.SubjectReading;
+
+/** Compares one reading of a statement with one test, field by field. */
+final class FieldComparisons {
+
+    private final Weights weights;
+    private final NameComparison names;
+    private final TimeComparison times;
+
+    FieldComparisons(Weights weights, Nicknames nicknames, ZoneId zone) {
+        this.weights = weights;
+        this.names = new NameComparison(nicknames);
+        this.times = new TimeComparison(weights, zone);
+    }
+
+    /** Who the statement is of: name, address, date of birth. */
+    List<FieldWeight> person(Statement statement, SubjectReading reading, TestRecord test, int personsAtAddress) {
+        List<FieldWeight> found = new ArrayList<>();
+        Appointment a = test.appointment();
+        Optional<NameAgreement> name = reading.name().map(n -> compare(n, a));
+        name.ifPresent(n -> {
+            add(found, "given_name", n.given(), reading.name().orElse("") + " / " + a.givenName());
+            add(found, "family_name", n.family(), reading.name().orElse("") + " / " + a.familyName());
+        });
+        boolean otherPerson = name.filter(NameAgreement::contradicted).isPresent();
+        statement.fromAddress()
+                .ifPresent(from -> add(
+                        found,
+                        "address",
+                        a.email().map(booked -> address(from, booked, personsAtAddress, otherPerson)),
+                        from));
+        statement.fromDisplayName()
+                .ifPresent(d -> add(found, "display_name", displayName(compare(d, a), name), d));
+        reading.dateOfBirth().ifPresent(d -> add(found, "date_of_birth", birth(d, a.dateOfBirth()), d.toString()));
+        return found;
+    }
+
+    /** Which test it is of: time, reference, mark. */
+    List<FieldWeight> test(Statement statement, SubjectReading reading, TestRecord test) {
+        List<FieldWeight> found = new ArrayList<>(times.compare(reading.testTime(), statement.arrived(), test));
+        reading.reference()
+                .ifPresent(r -> add(found, "reference", code(r, Optional.of(test.appointment().ref())), r));
+        reading.mark().ifPresent(m -> add(found, "mark", code(m, test.mark()), m));
+        return found;
+    }
+
+    List<FieldWeight> place(SubjectReading reading, TestRecord test) {
+        List<FieldWeight> found = new ArrayList<>();
+        String booked = test.appointment().clinic();
+        reading.clinic()
+                .ifPresent(c -> add(
+                        found,
+                        "clinic",
+                        Optional.of(c.equals(booked) ? "same" : NameAgreement.DIFFERENT),
+                        c + " / " + booked));
+        return found;
+    }
+
+    private void add(List<FieldWeight> found, String field, Optional<String> level, String words) {
+        level.flatMap(l -> weights.of(field, l, words)).ifPresent(found::add);
+    }
+
+    private NameAgreement compare(String stated, Appointment a) {
+        return names.compare(PersonName.of(stated), PersonName.of(a.givenName()), PersonName.of(a.familyName()));
+    }
+
+    private static String address(String from, String booked, int persons, boolean otherPerson) {
+        if (!from.equalsIgnoreCase(booked)) {
+            return NameAgreement.DIFFERENT;
+        }
+        if (otherPerson) {
+            return "other_person";
+        }
+        if (persons <= 1) {
+            return "own";
+        }
+        return persons <= 3 ? "household" : "shared";
+    }
+
+    /** The display name counts where the statement itself leaves the name, or the given name, open. */
+    private static Optional<String> displayName(NameAgreement display, Optional<NameAgreement> stated) {
+        if (stated.isEmpty()) {
+            boolean both = display.givenAgreesInFull() && display.familyAgrees();
+            if (both) {
+                return Optional.of("full");
+            }
+            boolean one = !display.contradicted() && (display.givenAgreesInFull() || display.familyAgrees());
+            return Optional.of(one ? NameAgreement.PART : NameAgreement.DIFFERENT);
+        }
+        boolean completes = stated.get().givenIsOpen() && display.givenAgreesInFull() && !display.contradicted();
+        return completes ? Optional.of("completes") : Optional.empty();
+    }
+
+    private static Optional<String> birth(LocalDate stated, Optional<LocalDate> booked) {
+        return booked.map(b -> {
+            if (b.equals(stated)) {
+                return NameAgreement.EXACT;
+            }
+            boolean swapped = b.getYear() == stated.getYear()
+                    && b.getDayOfMonth() == stated.getMonthValue()
+                    && b.getMonthValue() == stated.getDayOfMonth();
+            boolean near = Damerau.distance(b.toString(), stated.toString(), 2) < 2;
+            return swapped || near ? "typo" : NameAgreement.DIFFERENT;
+        });
+    }
+
+    private static Optional<String> code(String stated, Optional<String> booked) {
+        return booked.map(b -> {
+            String x = BlockingKeys.plain(stated).toUpperCase(Locale.ROOT);
+            String y = BlockingKeys.plain(b);
+            return x.equals(y) ? NameAgreement.EXACT : Damerau.distance(x, y, 2) < 2 ? "typo" : NameAgreement.DIFFERENT;
+        });
+    }
+}

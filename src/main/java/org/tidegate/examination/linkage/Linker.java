@@ -1,0 +1,140 @@
+package org.tidegate.examination.linkage;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.tidegate.booking.TestRecord;
+import org.tidegate.examination.linkage.LinkageResult.Outcome;
+import org.tidegate.finding.SubjectReading;
+import org.tidegate.rules.MatchingRules;
+
+/**
+ * Finds the one test that a message is about, by probabilistic record linkage (Fellegi, Sunter 1969). Pure: the same
+ * statement, index and rules give the same result.
+ */
+public final class Linker {
+
+    /** A message may come a little before its slot: a person who was early. */
+    private static final Duration EARLY = Duration.ofMinutes(10);
+
+    private static final int MOST_READINGS = 16;
+    private static final int MOST_CANDIDATES = 10;
+    private static final int MOST_BLOCK = 4000;
+
+    private final MatchingRules rules;
+    private final ZoneId zone;
+    private final FieldComparisons comparisons;
+    private final double anotherTest;
+
+    /** @param zone the clinic's zone, in which stated times are wall times */
+    public Linker(MatchingRules rules, ZoneId zone, Nicknames nicknames) {
+        this.rules = rules;
+        this.zone = zone;
+        this.comparisons = new FieldComparisons(new Weights(rules), nicknames, zone);
+        this.anotherTest = Weights.log2((1 - rules.noTestPrior()) / rules.noTestPrior());
+    }
+
+    /** @param index the open tests; of an appointment with several attempts only the first unfinished one */
+    public LinkageResult link(Statement statement, TestIndex index) {
+        TestIndex.Range open = index.open(
+                statement.arrived().minus(rules.openWithin()),
+                statement.arrived().plus(EARLY));
+        double prior = -Weights.log2(Math.max(1, open.size()));
+        Map<String, Candidate> best = new HashMap<>();
+        int persons = statement.fromAddress().map(a -> index.personsAt(a, 5)).orElse(0);
+        BitSet blocked = index.blocked(keys(statement), open, MOST_BLOCK);
+        blocked.stream().mapToObj(index::test).forEach(test -> {
+            Candidate c = candidate(statement, test, prior, persons);
+            if (c.probability() >= rules.candidateAt()) {
+                best.merge(test.appointment().ref(), c, Linker::openAttempt);
+            }
+        });
+        return decide(best.values().stream()
+                .sorted(Comparator.comparingDouble(Candidate::total)
+                        .reversed()
+                        .thenComparing(c -> c.test().ref()))
+                .limit(MOST_CANDIDATES)
+                .toList());
+    }
+
+    /** Two attempts of one appointment are no rivals: the message is about the one that is open. */
+    private static Candidate openAttempt(Candidate a, Candidate b) {
+        return a.test().attempt() <= b.test().attempt() ? a : b;
+    }
+
+    private Stream<String> keys(Statement statement) {
+        Stream<String> ofReadings = statement.readings().stream()
+                .limit(MOST_READINGS)
+                .flatMap(r -> BlockingKeys.of(r, said(r)));
+        Stream<String> ofSender = Stream.concat(
+                statement.fromAddress().stream().map(BlockingKeys::address),
+                statement.fromDisplayName().stream().flatMap(BlockingKeys::ofName));
+        return Stream.concat(ofReadings, ofSender);
+    }
+
+    private Optional<Instant> said(SubjectReading reading) {
+        return reading.testTime().map(t -> t.atZone(zone).toInstant());
+    }
+
+    private Candidate candidate(Statement statement, TestRecord test, double prior, int persons) {
+        List<SubjectReading> readings = statement.readings();
+        Candidate best = candidate(statement, readings.get(0), 0, test, prior, persons);
+        for (int i = 1; i < Math.min(readings.size(), MOST_READINGS); i++) {
+            Candidate next = candidate(statement, readings.get(i), i, test, prior, persons);
+            best = next.total() > best.total() ? next : best;
+        }
+        return best;
+    }
+
+    private Candidate candidate(
+            Statement statement, SubjectReading reading, int number, TestRecord test, double prior, int persons) {
+        List<FieldWeight> ofPerson = comparisons.person(statement, reading, test, persons);
+        List<FieldWeight> ofTest = comparisons.test(statement, reading, test);
+        List<FieldWeight> all = new ArrayList<>(ofPerson);
+        all.addAll(ofTest);
+        all.addAll(comparisons.place(reading, test));
+        double total = prior + sum(all);
+        double withOtherTest = withOtherTest(total, anotherTest + sum(ofTest));
+        if (total - withOtherTest >= 0.05) {
+            all.add(new FieldWeight(
+                    "another_test", "possible", withOtherTest - total, "the same person may mean a test not in the book"));
+        }
+        return new Candidate(test.key(), probability(withOtherTest), prior, List.copyOf(all), withOtherTest, number);
+    }
+
+    /** A message that is surely this person's may still be about a test that is not in the book: both chances of error add up. */
+    private static double withOtherTest(double personAndTest, double testAlone) {
+        return -Weights.log2(Math.pow(2, -personAndTest) + Math.pow(2, -testAlone));
+    }
+
+    static double probability(double log2Odds) {
+        return 1 / (1 + Math.pow(2, -log2Odds));
+    }
+
+    private static double sum(List<FieldWeight> weights) {
+        return weights.stream().mapToDouble(FieldWeight::weight).sum();
+    }
+
+    private LinkageResult decide(List<Candidate> candidates) {
+        if (candidates.isEmpty()) {
+            return new LinkageResult(Outcome.NONE, Optional.empty(), 0, List.of());
+        }
+        Candidate first = candidates.get(0);
+        boolean rival = candidates.size() > 1
+                && first.total() - candidates.get(1).total() < Weights.log2(rules.rivalFactor());
+        boolean match = first.probability() >= rules.matchAt() && !rival;
+        return new LinkageResult(
+                match ? Outcome.MATCH : Outcome.AMBIGUOUS,
+                match ? Optional.of(first.test()) : Optional.empty(),
+                first.probability(),
+                candidates);
+    }
+}

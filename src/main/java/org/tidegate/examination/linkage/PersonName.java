@@ -1,0 +1,85 @@
+package org.tidegate.examination.linkage;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * A name in words, particles and generation suffix set apart.
+ *
+ * @param tokens at most {@value #MOST} words
+ * @param suffix jr, sr, ii, iii, iv
+ */
+record PersonName(List<NameToken> tokens, Optional<String> suffix) {
+
+    /** More words than any name has; the rest of an overlong input is not looked at. */
+    static final int MOST = 8;
+
+    private static final Set<String> PARTICLES = Set.of(
+            "van", "von", "der", "den", "ter", "ten", "de", "del", "della", "di", "da", "do", "dos", "das", "du", "des",
+            "la", "las", "los", "le", "el", "al", "bin", "bint", "ibn", "ben", "ap", "ab", "af", "av", "zu", "zur", "y",
+            "e", "i", "st", "san", "mac", "mc", "o", "abu", "abou", "dela");
+
+    private static final Set<String> JUNIOR = Set.of("jr", "jnr", "junior", "jun", "filho", "hijo");
+    private static final Set<String> SENIOR = Set.of("sr", "snr", "senior", "sen", "pai");
+    private static final Set<String> NUMERALS = Set.of("ii", "iii", "iv");
+
+    static PersonName of(String text) {
+        List<NameToken> tokens = new ArrayList<>();
+        Optional<String> suffix = Optional.empty();
+        for (String word : text.replaceAll("['’`´ʼ‘]", "").split("[^\\p{L}\\p{M}]+")) {
+            String lower = word.toLowerCase(Locale.ROOT);
+            Optional<String> generation = tokens.isEmpty() ? Optional.empty() : generation(lower);
+            if (generation.isPresent()) {
+                suffix = generation;
+            } else if (!word.isEmpty() && tokens.size() < MOST) {
+                addWord(tokens, word);
+            }
+        }
+        return new PersonName(List.copyOf(tokens), suffix);
+    }
+
+    private static void addWord(List<NameToken> tokens, String word) {
+        NameToken token = NameToken.of(word.length() > 40 ? word.substring(0, 40) : word);
+        if (!token.spellings().isEmpty()) {
+            tokens.add(token);
+        }
+    }
+
+    private static Optional<String> generation(String lower) {
+        if (JUNIOR.contains(lower)) {
+            return Optional.of("jr");
+        }
+        if (SENIOR.contains(lower)) {
+            return Optional.of("sr");
+        }
+        return NUMERALS.contains(lower) ? Optional.of(lower) : Optional.empty();
+    }
+
+    /** The words that carry the name: particles left out, unless nothing else is there. */
+    List<NameToken> core() {
+        List<NameToken> core =
+                tokens.stream().filter(t -> !PARTICLES.contains(t.plain())).toList();
+        return core.isEmpty() ? tokens : core;
+    }
+
+    /** The same name with neighbouring words written as one wherever the other name has them as one word. */
+    PersonName joinedLike(PersonName other) {
+        List<NameToken> out = new ArrayList<>();
+        for (int i = 0; i < tokens.size(); i++) {
+            if (i + 1 < tokens.size()) {
+                NameToken joined =
+                        NameToken.of(tokens.get(i).written() + tokens.get(i + 1).written());
+                if (other.tokens.stream().anyMatch(t -> t.sharesSpelling(joined))) {
+                    out.add(joined);
+                    i++;
+                    continue;
+                }
+            }
+            out.add(tokens.get(i));
+        }
+        return new PersonName(List.copyOf(out), suffix);
+    }
+}

@@ -1,0 +1,146 @@
+package org.tidegate.examination.linkage;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.Arrays;
+import java.util.BitSet;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Stream;
+import org.tidegate.booking.Appointment;
+import org.tidegate.booking.TestRecord;
+
+/**
+ * Open tests behind blocking keys, so that a statement is compared with few of them however many there are. An entry is one
+ * long: 40 bits of a key's hash above 24 bits of the test's rank by slot start; a hash collision costs a needless comparison,
+ * never a wrong result.
+ */
+public final class TestIndex {
+
+    /** More tests than this do not fit the rank's bits. */
+    public static final int MOST_TESTS = 1 << 24;
+
+    private static final int RANK_BITS = 24;
+
+    private final TestRecord[] tests;
+    private final long[] starts;
+    private final long[] entries;
+    private final Duration longest;
+
+    private TestIndex(TestRecord[] tests, long[] starts, long[] entries, Duration longest) {
+        this.tests = tests;
+        this.starts = starts;
+        this.entries = entries;
+        this.longest = longest;
+    }
+
+    /** @throws IllegalArgumentException for more than {@link #MOST_TESTS} tests */
+    public static TestIndex of(List<TestRecord> open) {
+        if (open.size() > MOST_TESTS) {
+            throw new IllegalArgumentException("More than " + MOST_TESTS + " open tests");
+        }
+        TestRecord[] tests = open.toArray(TestRecord[]::new);
+        Arrays.sort(
+                tests,
+                Comparator.comparing((TestRecord t) -> t.appointment().slotStart().toInstant())
+                        .thenComparing(t -> t.appointment().ref())
+                        .thenComparing(TestRecord::attempt));
+        long[] starts = new long[tests.length];
+        long[][] keys = new long[tests.length][];
+        Duration longest = Duration.ZERO;
+        for (int rank = 0; rank < tests.length; rank++) {
+            Appointment a = tests[rank].appointment();
+            starts[rank] = a.slotStart().toEpochSecond();
+            int ranked = rank;
+            keys[rank] = BlockingKeys.of(tests[rank])
+                    .distinct()
+                    .mapToLong(k -> entry(k, ranked))
+                    .toArray();
+            Duration length = Duration.between(a.slotStart(), a.slotEnd());
+            longest = length.compareTo(longest) > 0 ? length : longest;
+        }
+        long[] entries = Stream.of(keys).flatMapToLong(Arrays::stream).toArray();
+        Arrays.sort(entries);
+        return new TestIndex(tests, starts, entries, longest);
+    }
+
+    public int size() {
+        return tests.length;
+    }
+
+    /** Bytes that the index itself holds, the test records apart. */
+    public long bytes() {
+        return 8L * (entries.length + starts.length) + 4L * tests.length;
+    }
+
+    TestRecord test(int rank) {
+        return tests[rank];
+    }
+
+    /** Ranks of the tests whose slot begins no later than {@code latest} and ends no earlier than {@code earliest}. */
+    Range open(Instant earliest, Instant latest) {
+        int from = lowerBound(starts, earliest.minus(longest).getEpochSecond());
+        int to = lowerBound(starts, latest.getEpochSecond() + 1);
+        return new Range(from, Math.max(from, to));
+    }
+
+    /** Ranks from {@code from} (inclusive) to {@code to} (exclusive). */
+    record Range(int from, int to) {
+        int size() {
+            return to - from;
+        }
+    }
+
+    /** Tests in the range that bear one of the keys; a key that more than {@code most} of them bear is left out. */
+    BitSet blocked(Stream<String> keys, Range range, int most) {
+        BitSet found = new BitSet();
+        keys.distinct().forEach(key -> {
+            int from = lowerBound(entries, entry(key, range.from()));
+            int to = lowerBound(entries, entry(key, range.to()));
+            for (int i = from; i < to && to - from <= most; i++) {
+                found.set((int) (entries[i] & (MOST_TESTS - 1)));
+            }
+        });
+        return found;
+    }
+
+    /** How many differently named persons are booked under an address, counted up to {@code most}. */
+    int personsAt(String address, int most) {
+        String key = BlockingKeys.address(address);
+        int from = lowerBound(entries, entry(key, 0));
+        return (int) Arrays.stream(entries, from, entries.length)
+                .takeWhile(e -> e >>> RANK_BITS == entry(key, 0) >>> RANK_BITS)
+                .limit(4096)
+                .mapToObj(e -> tests[(int) (e & (MOST_TESTS - 1))].appointment())
+                .filter(a -> a.email().filter(address::equalsIgnoreCase).isPresent())
+                .map(a -> a.fullName().toLowerCase(Locale.ROOT) + a.dateOfBirth())
+                .distinct()
+                .limit(most)
+                .count();
+    }
+
+    private static long entry(String key, int rank) {
+        long hash = 1125899906842597L;
+        for (int i = 0; i < key.length(); i++) {
+            hash = 31 * hash + key.charAt(i);
+        }
+        hash ^= hash >>> 32;
+        hash *= 0x9E3779B97F4A7C15L;
+        return (hash >>> (RANK_BITS + 1)) << RANK_BITS | rank;
+    }
+
+    private static int lowerBound(long[] sorted, long value) {
+        int low = 0;
+        int high = sorted.length;
+        while (low < high) {
+            int middle = (low + high) >>> 1;
+            if (sorted[middle] < value) {
+                low = middle + 1;
+            } else {
+                high = middle;
+            }
+        }
+        return low;
+    }
+}

@@ -1,0 +1,66 @@
+package org.tidegate.examination.linkage;
+
+import org.apache.commons.text.similarity.JaroWinklerSimilarity;
+
+/** Compares two words of a name. */
+final class TokenComparison {
+
+    private static final JaroWinklerSimilarity JARO_WINKLER = new JaroWinklerSimilarity();
+
+    private final Nicknames nicknames;
+
+    TokenComparison(Nicknames nicknames) {
+        this.nicknames = nicknames;
+    }
+
+    /** @param given whether the booked word is a given name, so that familiar forms count */
+    TokenLevel compare(NameToken stated, NameToken booked, boolean given) {
+        if (stated.sharesSpelling(booked)) {
+            return TokenLevel.EXACT;
+        }
+        if (stated.isInitial() || booked.isInitial()) {
+            return sameInitial(stated, booked) ? TokenLevel.INITIAL : TokenLevel.NONE;
+        }
+        if (stated.sharesSound(booked)) {
+            return TokenLevel.SPELLING;
+        }
+        if (given && nicknames.related(stated, booked)) {
+            return TokenLevel.NICKNAME;
+        }
+        return likeness(stated, booked);
+    }
+
+    private static TokenLevel likeness(NameToken stated, NameToken booked) {
+        TokenLevel best = TokenLevel.NONE;
+        for (String a : stated.spellings()) {
+            for (String b : booked.spellings()) {
+                TokenLevel level = likeness(a, b);
+                best = level.score > best.score ? level : best;
+            }
+        }
+        return best;
+    }
+
+    private static TokenLevel likeness(String a, String b) {
+        if (slip(a, b)) {
+            return TokenLevel.TYPO;
+        }
+        boolean shortened = Math.min(a.length(), b.length()) >= 3 && (a.startsWith(b) || b.startsWith(a));
+        return shortened ? TokenLevel.INITIAL : TokenLevel.NONE;
+    }
+
+    /** One slip in words of four letters up, two in words of eight up; or nearly the same by Jaro and Winkler. */
+    private static boolean slip(String a, String b) {
+        int shorter = Math.min(a.length(), b.length());
+        if (shorter < 3) {
+            return false;
+        }
+        int slips = Damerau.distance(a, b, 3);
+        return slips == 1 || (slips == 2 && shorter >= 7) || (shorter >= 6 && JARO_WINKLER.apply(a, b) >= 0.94);
+    }
+
+    private static boolean sameInitial(NameToken a, NameToken b) {
+        return a.spellings().stream()
+                .anyMatch(x -> b.spellings().stream().anyMatch(y -> x.charAt(0) == y.charAt(0)));
+    }
+}
