@@ -13,4 +13,17 @@ import org.tidegate.booking.TestKey;
  * @param reading index of the reading that fits the test best
  */
 public record Candidate(
-        TestKey test, double probability, double priorWeight, List<FieldWeight> weights, double total, int reading) {}
+        TestKey test, double probability, double priorWeight, List<FieldWeight> weights, double total, int reading) {
+
+    /** The field that allows for the same person having taken a test that is not in the book. */
+    static final String ANOTHER_TEST = "another_test";
+
+    /** The total without that allowance, which is the same for all rivals: by this, rivals are told apart. */
+    double evidence() {
+        return total
+                - weights.stream()
+                        .filter(w -> w.field().equals(ANOTHER_TEST))
+                        .mapToDouble(FieldWeight::weight)
+                        .sum();
+    }
+}

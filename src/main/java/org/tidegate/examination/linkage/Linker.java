@@ -58,7 +58,7 @@ public final class Linker {
             }
         });
         return decide(best.values().stream()
-                .sorted(Comparator.comparingDouble(Candidate::total)
+                .sorted(Comparator.comparingDouble(Candidate::evidence)
                         .reversed()
                         .thenComparing(c -> c.test().ref()))
                 .limit(MOST_CANDIDATES)
@@ -89,7 +89,7 @@ public final class Linker {
         Candidate best = candidate(statement, readings.get(0), 0, test, prior, persons);
         for (int i = 1; i < Math.min(readings.size(), MOST_READINGS); i++) {
             Candidate next = candidate(statement, readings.get(i), i, test, prior, persons);
-            best = next.total() > best.total() ? next : best;
+            best = next.evidence() > best.evidence() ? next : best;
         }
         return best;
     }
@@ -105,7 +105,7 @@ public final class Linker {
         double withOtherTest = withOtherTest(total, anotherTest + sum(ofTest));
         if (total - withOtherTest >= 0.05) {
             all.add(new FieldWeight(
-                    "another_test", "possible", withOtherTest - total, "the same person may mean a test not in the book"));
+                    Candidate.ANOTHER_TEST, "possible", withOtherTest - total, "the same person may mean a test not in the book"));
         }
         return new Candidate(test.key(), probability(withOtherTest), prior, List.copyOf(all), withOtherTest, number);
     }
@@ -129,7 +129,7 @@ public final class Linker {
         }
         Candidate first = candidates.get(0);
         boolean rival = candidates.size() > 1
-                && first.total() - candidates.get(1).total() < Weights.log2(rules.rivalFactor());
+                && first.evidence() - candidates.get(1).evidence() < Weights.log2(rules.rivalFactor());
         boolean match = first.probability() >= rules.matchAt() && !rival;
         return new LinkageResult(
                 match ? Outcome.MATCH : Outcome.AMBIGUOUS,

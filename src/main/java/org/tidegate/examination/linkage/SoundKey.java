@@ -39,6 +39,7 @@ final class SoundKey {
         for (String[] rule : SAME_SOUND) {
             w = w.replace(rule[0], rule[1]);
         }
+        w = w.replace("Sea", "Sa").replace("Seo", "So");
         StringBuilder out = new StringBuilder(w.length());
         for (int i = 0; i < w.length(); i++) {
             char c = w.charAt(i);

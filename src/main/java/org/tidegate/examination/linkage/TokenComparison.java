@@ -1,5 +1,6 @@
 package org.tidegate.examination.linkage;
 
+import java.util.Set;
 import org.apache.commons.text.similarity.JaroWinklerSimilarity;
 
 /** Compares two words of a name. */
@@ -27,13 +28,25 @@ final class TokenComparison {
         if (given && nicknames.related(stated, booked)) {
             return TokenLevel.NICKNAME;
         }
-        return likeness(stated, booked);
+        TokenLevel written = likeness(stated.spellings(), booked.spellings());
+        return written.agrees() || !nearlySounds(stated, booked) ? written : TokenLevel.TYPO;
     }
 
-    private static TokenLevel likeness(NameToken stated, NameToken booked) {
+    private static boolean nearlySounds(NameToken stated, NameToken booked) {
+        return stated.sounds().stream().anyMatch(a -> booked.sounds().stream().anyMatch(b -> nearly(a, b)));
+    }
+
+    /** One sound off, or the same consonants where there are enough of them: vowels are what transliterations differ in. */
+    private static boolean nearly(String a, String b) {
+        boolean near = Math.min(a.length(), b.length()) >= 4 && Damerau.distance(a, b, 2) < 2;
+        String consonants = SoundKey.consonants(a);
+        return near || (consonants.length() >= 3 && consonants.equals(SoundKey.consonants(b)));
+    }
+
+    private static TokenLevel likeness(Set<String> stated, Set<String> booked) {
         TokenLevel best = TokenLevel.NONE;
-        for (String a : stated.spellings()) {
-            for (String b : booked.spellings()) {
+        for (String a : stated) {
+            for (String b : booked) {
                 TokenLevel level = likeness(a, b);
                 best = level.score > best.score ? level : best;
             }
