@@ -33,8 +33,7 @@ final class BlockingKeys {
     /** Keys of a reading: name words as they sound, reference, mark, and first letters within the slots around the time. */
     static Stream<String> of(SubjectReading reading, Optional<Instant> said) {
         Optional<PersonName> name = reading.name().map(PersonName::of);
-        Stream<String> sounds =
-                name.stream().flatMap(n -> n.tokens().stream()).flatMap(BlockingKeys::sounds);
+        Stream<String> sounds = name.stream().flatMap(n -> n.tokens().stream()).flatMap(BlockingKeys::sounds);
         Stream<String> slots = said.stream()
                 .map(t -> t.getEpochSecond() / SLOT_SECONDS)
                 .flatMap(b -> Stream.of(b - 2, b - 1, b, b + 1))

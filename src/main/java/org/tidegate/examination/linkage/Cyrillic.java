@@ -21,8 +21,7 @@ final class Cyrillic {
     private Cyrillic() {}
 
     static boolean isCyrillic(String word) {
-        return word.codePoints()
-                .anyMatch(c -> Character.UnicodeScript.of(c) == Character.UnicodeScript.CYRILLIC);
+        return word.codePoints().anyMatch(c -> Character.UnicodeScript.of(c) == Character.UnicodeScript.CYRILLIC);
     }
 
     static List<String> spellings(String lower) {

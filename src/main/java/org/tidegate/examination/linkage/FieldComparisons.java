@@ -33,14 +33,14 @@ final class FieldComparisons {
             add(found, "family_name", n.family(), reading.name().orElse("") + " / " + a.familyName());
         });
         boolean otherPerson = name.filter(NameAgreement::contradicted).isPresent();
-        statement.fromAddress()
+        statement
+                .fromAddress()
                 .ifPresent(from -> add(
                         found,
                         "address",
                         a.email().map(booked -> address(from, booked, personsAtAddress, otherPerson)),
                         from));
-        statement.fromDisplayName()
-                .ifPresent(d -> add(found, "display_name", displayName(compare(d, a), name), d));
+        statement.fromDisplayName().ifPresent(d -> add(found, "display_name", displayName(compare(d, a), name), d));
         reading.dateOfBirth().ifPresent(d -> add(found, "date_of_birth", birth(d, a.dateOfBirth()), d.toString()));
         return found;
     }
@@ -49,7 +49,11 @@ final class FieldComparisons {
     List<FieldWeight> test(Statement statement, SubjectReading reading, TestRecord test) {
         List<FieldWeight> found = new ArrayList<>(times.compare(reading.testTime(), statement.arrived(), test));
         reading.reference()
-                .ifPresent(r -> add(found, "reference", code(r, Optional.of(test.appointment().ref())), r));
+                .ifPresent(r -> add(
+                        found,
+                        "reference",
+                        code(r, Optional.of(test.appointment().ref())),
+                        r));
         reading.mark().ifPresent(m -> add(found, "mark", code(m, test.mark()), m));
         return found;
     }

@@ -71,9 +71,8 @@ public final class Linker {
     }
 
     private Stream<String> keys(Statement statement) {
-        Stream<String> ofReadings = statement.readings().stream()
-                .limit(MOST_READINGS)
-                .flatMap(r -> BlockingKeys.of(r, said(r)));
+        Stream<String> ofReadings =
+                statement.readings().stream().limit(MOST_READINGS).flatMap(r -> BlockingKeys.of(r, said(r)));
         Stream<String> ofSender = Stream.concat(
                 statement.fromAddress().stream().map(BlockingKeys::address),
                 statement.fromDisplayName().stream().flatMap(BlockingKeys::ofName));
@@ -105,7 +104,10 @@ public final class Linker {
         double withOtherTest = withOtherTest(total, anotherTest + sum(ofTest));
         if (total - withOtherTest >= 0.05) {
             all.add(new FieldWeight(
-                    Candidate.ANOTHER_TEST, "possible", withOtherTest - total, "the same person may mean a test not in the book"));
+                    Candidate.ANOTHER_TEST,
+                    "possible",
+                    withOtherTest - total,
+                    "the same person may mean a test not in the book"));
         }
         return new Candidate(test.key(), probability(withOtherTest), prior, List.copyOf(all), withOtherTest, number);
     }

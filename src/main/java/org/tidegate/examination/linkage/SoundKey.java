@@ -11,11 +11,43 @@ final class SoundKey {
 
     /** Longer patterns first; S stands for any hushing sound. */
     private static final String[][] SAME_SOUND = {
-        {"schtsch", "S"}, {"chtch", "S"}, {"shch", "S"}, {"szcz", "S"}, {"tsch", "S"}, {"dsch", "S"}, {"tch", "S"},
-        {"sch", "S"}, {"dzh", "S"}, {"tsh", "S"}, {"cz", "S"}, {"sz", "S"}, {"sh", "S"}, {"zh", "S"}, {"kh", "h"},
-        {"ph", "f"}, {"th", "t"}, {"dh", "d"}, {"gh", "g"}, {"ck", "k"}, {"qu", "k"}, {"gue", "ge"}, {"gui", "gi"},
-        {"ts", "s"}, {"tz", "s"}, {"ce", "se"}, {"ci", "si"}, {"cy", "si"}, {"ou", "u"}, {"oo", "u"}, {"ee", "i"},
-        {"x", "ks"}, {"q", "k"}, {"c", "k"}, {"w", "v"}, {"z", "s"}, {"y", "i"}
+        {"schtsch", "S"},
+        {"chtch", "S"},
+        {"shch", "S"},
+        {"szcz", "S"},
+        {"tsch", "S"},
+        {"dsch", "S"},
+        {"tch", "S"},
+        {"sch", "S"},
+        {"dzh", "S"},
+        {"tsh", "S"},
+        {"cz", "S"},
+        {"sz", "S"},
+        {"sh", "S"},
+        {"zh", "S"},
+        {"kh", "h"},
+        {"ph", "f"},
+        {"th", "t"},
+        {"dh", "d"},
+        {"gh", "g"},
+        {"ck", "k"},
+        {"qu", "k"},
+        {"gue", "ge"},
+        {"gui", "gi"},
+        {"ts", "s"},
+        {"tz", "s"},
+        {"ce", "se"},
+        {"ci", "si"},
+        {"cy", "si"},
+        {"ou", "u"},
+        {"oo", "u"},
+        {"ee", "i"},
+        {"x", "ks"},
+        {"q", "k"},
+        {"c", "k"},
+        {"w", "v"},
+        {"z", "s"},
+        {"y", "i"}
     };
 
     private SoundKey() {}

@@ -43,7 +43,8 @@ public final class TestIndex {
         TestRecord[] tests = open.toArray(TestRecord[]::new);
         Arrays.sort(
                 tests,
-                Comparator.comparing((TestRecord t) -> t.appointment().slotStart().toInstant())
+                Comparator.comparing(
+                                (TestRecord t) -> t.appointment().slotStart().toInstant())
                         .thenComparing(t -> t.appointment().ref())
                         .thenComparing(TestRecord::attempt));
         long[] starts = new long[tests.length];

@@ -73,7 +73,6 @@ final class TokenComparison {
     }
 
     private static boolean sameInitial(NameToken a, NameToken b) {
-        return a.spellings().stream()
-                .anyMatch(x -> b.spellings().stream().anyMatch(y -> x.charAt(0) == y.charAt(0)));
+        return a.spellings().stream().anyMatch(x -> b.spellings().stream().anyMatch(y -> x.charAt(0) == y.charAt(0)));
     }
 }

@@ -12,8 +12,7 @@ import org.tidegate.rules.RulesResult;
 final class Books {
 
     private static final Rules RULES = rules();
-    private static final Linker LINKER =
-            new Linker(RULES.matching(), ZoneId.of("Europe/London"), Nicknames.standard());
+    private static final Linker LINKER = new Linker(RULES.matching(), ZoneId.of("Europe/London"), Nicknames.standard());
 
     private Books() {}
 

@@ -17,6 +17,12 @@ final class Explanations {
                 .map(w -> String.format(Locale.ROOT, "%s %s %+.1f (%s)", w.field(), w.level(), w.weight(), w.words()))
                 .collect(Collectors.joining("; "));
         return String.format(
-                Locale.ROOT, "  %s p=%.5f total %.1f = prior %.1f; %s", c.test(), c.probability(), c.total(), c.priorWeight(), fields);
+                Locale.ROOT,
+                "  %s p=%.5f total %.1f = prior %.1f; %s",
+                c.test(),
+                c.probability(),
+                c.total(),
+                c.priorWeight(),
+                fields);
     }
 }

@@ -53,7 +53,9 @@ class SubjectLinesTest {
         int angle = from.indexOf('<');
         return new Statement(
                 List.of(Readings.of(
-                        text(expect, "name"), text(expect, "test_time").map(LocalDateTime::parse), text(expect, "clinic"))),
+                        text(expect, "name"),
+                        text(expect, "test_time").map(LocalDateTime::parse),
+                        text(expect, "clinic"))),
                 Optional.of(from.substring(0, angle).strip()),
                 Optional.of(from.substring(angle + 1, from.length() - 1)),
                 Instant.parse(want.get("received").asString()));
