@@ -1,0 +1,126 @@
+package org.tidegate.examination.picture;
+
+import com.twelvemonkeys.imageio.stream.ByteArrayImageInputStream;
+import java.awt.Rectangle;
+import java.awt.image.BufferedImage;
+import java.awt.image.Raster;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.Iterator;
+import java.util.List;
+import java.util.Optional;
+import javax.imageio.ImageIO;
+import javax.imageio.ImageReadParam;
+import javax.imageio.ImageReader;
+import javax.imageio.event.IIOReadWarningListener;
+import javax.imageio.stream.ImageInputStream;
+import org.jspecify.annotations.Nullable;
+import org.tidegate.finding.PictureFinding.Decoding;
+
+/**
+ * Decodes a picture within a bound on pixels. The header is read first; a picture over the limit is subsampled while reading, one far over it
+ * is not read at all. What can be decoded of a truncated file is.
+ */
+final class PictureDecoder {
+
+    /** Longer side, in pixels, that every measurement works on. */
+    static final int LONG_SIDE = 1600;
+
+    /** A file may hold this many times the pixels that are kept: they have to be run through even when subsampled. */
+    private static final int SOURCE_FACTOR = 10;
+
+    private final long maxPixels;
+
+    PictureDecoder(long maxPixels) {
+        this.maxPixels = maxPixels;
+    }
+
+    /**
+     * @param orientation EXIF 2.32 tag 0x0112, 1–8
+     */
+    Decoded decode(byte[] content, PictureFormat format, int orientation) {
+        Iterator<ImageReader> readers = ImageIO.getImageReadersByFormatName(format.reader());
+        if (format == PictureFormat.OTHER || format == PictureFormat.HEIC || !readers.hasNext()) {
+            return Decoded.without(Decoding.UNSUPPORTED, 0, 0);
+        }
+        ImageReader reader = readers.next();
+        try (ImageInputStream in = new ByteArrayImageInputStream(content)) {
+            reader.setInput(in, true, true);
+            return read(reader, orientation);
+        } catch (IOException | RuntimeException e) {
+            // Decoders throw whatever comes to hand on damaged files (negative sizes, missing tables, class casts).
+            return Decoded.without(Decoding.BROKEN, 0, 0);
+        } finally {
+            reader.dispose();
+        }
+    }
+
+    private Decoded read(ImageReader reader, int orientation) throws IOException {
+        int w = reader.getWidth(0);
+        int h = reader.getHeight(0);
+        boolean turned = orientation >= 5;
+        int width = turned ? h : w;
+        int height = turned ? w : h;
+        if ((long) w * h > maxPixels * SOURCE_FACTOR) {
+            return Decoded.without(Decoding.OVER_LIMIT, width, height);
+        }
+        int step = step(w, h);
+        Pixels pixels = pixels(reader, w, h, step);
+        if (pixels.image() == null) {
+            return Decoded.without(Decoding.BROKEN, width, height);
+        }
+        BufferedImage small = Shrink.toLongSide(pixels.image(), LONG_SIDE);
+        Decoding state = pixels.whole() ? Decoding.DECODED : Decoding.PARTIAL;
+        return new Decoded(Optional.of(Orientation.upright(small, orientation)), width, height, state);
+    }
+
+    /** Every step-th pixel is kept: as fine as the limit and twice the working size allow, so that averaging removes aliasing. */
+    private int step(int w, int h) {
+        int step = Math.max(1, Math.max(w, h) / (2 * LONG_SIDE + LONG_SIDE / 2));
+        while ((long) (w / step) * (h / step) > maxPixels) {
+            step++;
+        }
+        return step;
+    }
+
+    private record Pixels(@Nullable BufferedImage image, boolean whole) {}
+
+    private static Pixels pixels(ImageReader reader, int w, int h, int step) throws IOException {
+        List<String> warnings = new ArrayList<>();
+        IIOReadWarningListener listener = (source, warning) -> warnings.add(warning);
+        reader.addIIOReadWarningListener(listener);
+        ImageReadParam param = reader.getDefaultReadParam();
+        param.setSourceSubsampling(step, step, 0, 0);
+        BufferedImage into = destination(reader, (w + step - 1) / step, (h + step - 1) / step);
+        if (into != null) {
+            param.setDestination(into);
+        }
+        try {
+            BufferedImage image = reader.read(0, param);
+            return new Pixels(image, warnings.isEmpty());
+        } catch (IOException | RuntimeException e) {
+            return new Pixels(into != null && hasContent(into) ? into : null, false);
+        }
+    }
+
+    /** An image that outlives a reader which stops half-way; null where the reader must choose its own. */
+    private static @Nullable BufferedImage destination(ImageReader reader, int w, int h) throws IOException {
+        var types = reader.getImageTypes(0);
+        return types.hasNext() ? types.next().createBufferedImage(w, h) : null;
+    }
+
+    /** Whether any pixel was written before the reader stopped. */
+    private static boolean hasContent(BufferedImage image) {
+        Raster raster = image.getRaster();
+        Rectangle r = raster.getBounds();
+        int[] row = new int[r.width * raster.getNumBands()];
+        for (int y = 0; y < r.height; y++) {
+            for (int sample : raster.getPixels(0, y, r.width, 1, row)) {
+                if (sample != 0) {
+                    return true;
+                }
+            }
+        }
+        return false;
+    }
+}
