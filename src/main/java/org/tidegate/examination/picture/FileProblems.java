@@ -1,5 +1,6 @@
 package org.tidegate.examination.picture;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
@@ -7,6 +8,7 @@ import org.tidegate.finding.FileProblem;
 import org.tidegate.finding.FileProblem.Kind;
 import org.tidegate.finding.PictureFinding.Decoding;
 import org.tidegate.message.Attachment;
+import org.tidegate.message.Problem;
 
 /** Which attached files cannot be taken at face value, and why, in plain English. */
 final class FileProblems {
@@ -36,6 +38,26 @@ final class FileProblems {
         return CLOSED_ENDINGS.contains(ending)
                 ? unsupported(file, file.fileName().orElse(file.path()) + " is of a kind that cannot be opened here.")
                 : Optional.empty();
+    }
+
+    /** What reading the message found unsafe, or could not open although it may hold the photo. */
+    static List<FileProblem> ofReading(List<Problem> problems, List<Attachment> attachments) {
+        return problems.stream()
+                .flatMap(p -> ofReading(p, attachments).stream())
+                .toList();
+    }
+
+    private static Optional<FileProblem> ofReading(Problem problem, List<Attachment> attachments) {
+        return switch (problem.kind()) {
+            case ACTIVE_CONTENT, ENCRYPTED, OVER_LIMIT ->
+                Optional.of(new FileProblem(problem.place(), Kind.UNSAFE, problem.words()));
+            case MALFORMED ->
+                attachments.stream()
+                        .filter(a -> a.path().equals(problem.place()))
+                        .filter(a -> attachments.stream().noneMatch(b -> b.path().startsWith(a.path() + "/")))
+                        .findFirst()
+                        .map(a -> new FileProblem(a.path(), Kind.UNSUPPORTED, problem.words()));
+        };
     }
 
     private static Optional<FileProblem> unsupported(Attachment file, String words) {

@@ -12,6 +12,7 @@ import org.tidegate.finding.PictureFinding;
 import org.tidegate.finding.PictureFinding.Decoding;
 import org.tidegate.finding.PictureFinding.Kind;
 import org.tidegate.message.Attachment;
+import org.tidegate.message.Problem;
 import org.tidegate.rules.Rules;
 
 /** What the attached files of one message show: one finding a picture, one problem a file that could not be taken at face value. */
@@ -45,9 +46,16 @@ public final class PictureExaminer {
      * @param facts the key for fingerprints and the outside decoders that may be used
      */
     public PictureResult examine(List<Attachment> attachments, DeliveryFacts facts) {
+        return examine(attachments, List.of(), facts);
+    }
+
+    /**
+     * @param reading problems that reading the message recorded: those with its files become file problems
+     */
+    public PictureResult examine(List<Attachment> attachments, List<Problem> reading, DeliveryFacts facts) {
         Fingerprinter fingerprinter = new Fingerprinter(facts.pictureKey());
         List<PictureFinding> pictures = new ArrayList<>();
-        List<FileProblem> problems = new ArrayList<>();
+        List<FileProblem> problems = new ArrayList<>(FileProblems.ofReading(reading, attachments));
         for (Attachment file : attachments) {
             PictureFormat format = PictureFormat.of(file.content());
             if (format == PictureFormat.OTHER && !file.type().startsWith("image/")) {
