@@ -54,7 +54,8 @@ final class FileProblems {
             case MALFORMED ->
                 attachments.stream()
                         .filter(a -> a.path().equals(problem.place()))
-                        .filter(a -> attachments.stream().noneMatch(b -> b.path().startsWith(a.path() + "/")))
+                        .filter(a ->
+                                attachments.stream().noneMatch(b -> b.path().startsWith(a.path() + "/")))
                         .findFirst()
                         .map(a -> new FileProblem(a.path(), Kind.UNSUPPORTED, problem.words()));
         };

@@ -25,7 +25,8 @@ class VisibleMessagesTest {
         assumeTrue(Files.isDirectory(folder), "skipped: no " + folder);
         PictureExaminer examiner = new PictureExaminer(LiveRules.read());
         try (Stream<Path> files = Files.list(folder)) {
-            for (Path file : files.filter(f -> f.toString().endsWith(".eml")).sorted().toList()) {
+            for (Path file :
+                    files.filter(f -> f.toString().endsWith(".eml")).sorted().toList()) {
                 MailMessage message = MessageReader.read(Files.readAllBytes(file), Limits.standard());
                 PictureResult result = examiner.examine(
                         message.attachments(), new DeliveryFacts(Optional.empty(), new byte[16], List.of()));
