@@ -40,7 +40,7 @@ final class Binder {
             return bindGeneric(p, node, component);
         }
         Class<?> raw = (Class<?>) type;
-        return raw.isRecord() ? records.bind(raw, node) : bindScalar(raw, node, component);
+        return Scalars.kind(raw).isPresent() ? bindScalar(raw, node, component) : records.bind(raw, node);
     }
 
     private Optional<Object> bindGeneric(ParameterizedType type, Node node, @Nullable RecordComponent component) {
@@ -91,7 +91,7 @@ final class Binder {
         try {
             return checked(kind.parse().apply(scalar.getValue().strip()), node, component);
         } catch (IllegalArgumentException | DateTimeException e) {
-            String why = e instanceof Condition.BadCondition ? ": " + e.getMessage() : "";
+            String why = type == Condition.class || type == Template.class ? ": " + e.getMessage() : "";
             return wrong(node, "'" + scalar.getValue() + "' is not " + kind.expected() + why, "");
         }
     }
@@ -106,6 +106,14 @@ final class Binder {
         }
         if (value instanceof String s && s.isBlank()) {
             return wrong(node, "the text is empty", "write something, or leave the key out where it may be left out");
+        }
+        Requires requires = component == null ? null : component.getAnnotation(Requires.class);
+        if (value instanceof Template t && requires != null) {
+            List<String> missing = new ArrayList<>(List.of(requires.value()));
+            missing.removeAll(t.placeholders());
+            if (!missing.isEmpty()) {
+                return wrong(node, "the text lacks {" + String.join("}, {", missing) + "}", "say it in the text");
+            }
         }
         return Optional.of(value);
     }

@@ -6,7 +6,7 @@ import java.util.Optional;
 import org.tidegate.finding.DiscrepancyCode;
 
 /**
- * One immutable, validated set of rules. Each component but the hash is one file of the folder, {@code timing.yaml} and so on.
+ * One immutable, validated set of rules. Each component but the hash is one file of the folder, {@code timing.yaml} and so on; texts are a file a language.
  *
  * @param hash SHA-256 of the files' contents, hex: how a ledger names the set
  */
@@ -23,7 +23,8 @@ public record Rules(
         UnattendedRules unattended,
         RoleRules roles,
         RetentionRules retention,
-        ServiceRules service) {
+        ServiceRules service,
+        Texts texts) {
 
     /** Reads a rules folder; all faults at once. */
     public static RulesResult load(Path folder) {

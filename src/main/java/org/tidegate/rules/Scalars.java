@@ -35,6 +35,7 @@ final class Scalars {
             Map.entry(Period.class, new Kind("a period such as P30D or P8Y (ISO 8601)", Period::parse)),
             Map.entry(LocalTime.class, new Kind("a time of day such as 07:00", LocalTime::parse)),
             Map.entry(ZoneId.class, new Kind("a time zone such as Europe/London (IANA)", ZoneId::of)),
+            Map.entry(Template.class, new Kind("a text of a letter", Template::new)),
             Map.entry(Condition.class, new Kind("a CEL condition over the evidence e", Condition::of)),
             Map.entry(DiscrepancyCode.class, new Kind("a discrepancy code such as read-early", Scalars::code)));
 
