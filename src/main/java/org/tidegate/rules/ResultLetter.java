@@ -14,7 +14,10 @@ public sealed interface ResultLetter {
     record Negative(
             @Doc("Subject line: never a name or a result.") Template subject,
             @Doc("The result, first of all.") Template result,
-            @Doc("What it does not mean: no false assurance.") Template noAssurance,
+
+            @Doc("What it does not mean: no false assurance.")
+            Template noAssurance,
+
             @Doc("What to do with the used kit.") Template disposal)
             implements ResultLetter {
         @Override
@@ -27,7 +30,10 @@ public sealed interface ResultLetter {
     record Positive(
             @Doc("Subject line: never a name or a result.") Template subject,
             @Doc("The result, first of all.") Template result,
-            @Doc("Staying away from others, by local codes.") Template isolation,
+
+            @Doc("Staying away from others, by local codes.")
+            Template isolation,
+
             @Doc("The laboratory test that confirms.") Template confirmation,
             @Doc("What to do with the used kit.") Template disposal)
             implements ResultLetter {
@@ -42,7 +48,10 @@ public sealed interface ResultLetter {
             @Doc("Subject line: never a name or a result.") Template subject,
             @Doc("The result, first of all.") Template result,
             @Doc("The new kit.") Template newKit,
-            @Doc("After a second invalid: another lot and a laboratory test.") Template secondTime,
+
+            @Doc("After a second invalid: another lot and a laboratory test.")
+            Template secondTime,
+
             @Doc("What to do with the used kit.") Template disposal)
             implements ResultLetter {
         @Override

@@ -39,8 +39,8 @@ public record Template(String text) {
     public Template {
         for (String name : names(text)) {
             if (!PLACEHOLDERS.contains(name)) {
-                throw new IllegalArgumentException("unknown placeholder {" + name + "}; known: "
-                        + String.join(", ", new TreeSet<>(PLACEHOLDERS)));
+                throw new IllegalArgumentException(
+                        "unknown placeholder {" + name + "}; known: " + String.join(", ", new TreeSet<>(PLACEHOLDERS)));
             }
         }
         if (PLACEHOLDER.matcher(text).replaceAll("").chars().anyMatch(c -> c == '{' || c == '}')) {

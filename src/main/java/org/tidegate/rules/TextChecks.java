@@ -59,10 +59,15 @@ final class TextChecks {
         if (subject.placeholders().contains("name")) {
             faults.in(texts, "the subject '" + subject.text() + "' bears the name", "a name never stands in a subject");
         }
-        List<String> words = Pattern.compile("\\PL+").splitAsStream(subject.text().toLowerCase(Locale.ROOT)).toList();
+        List<String> words = Pattern.compile("\\PL+")
+                .splitAsStream(subject.text().toLowerCase(Locale.ROOT))
+                .toList();
         for (String result : rules.subjects().resultWords()) {
             if (words.contains(result)) {
-                faults.in(texts, "the subject '" + subject.text() + "' tells a result", "a result never stands in a subject");
+                faults.in(
+                        texts,
+                        "the subject '" + subject.text() + "' tells a result",
+                        "a result never stands in a subject");
             }
         }
     }
