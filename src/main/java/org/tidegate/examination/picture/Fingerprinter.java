@@ -57,11 +57,7 @@ final class Fingerprinter {
             long bit = (bits[k / 64] >>> (k % 64)) & 1;
             out[places[k] / 64] ^= bit << (places[k] % 64);
         }
-        ByteBuffer buffer = ByteBuffer.allocate(PerceptualHash.BITS / 8);
-        for (long word : out) {
-            buffer.putLong(word);
-        }
-        return HexFormat.of().formatHex(buffer.array());
+        return HashWords.hex(out);
     }
 
     /** Fisher–Yates; a draw is 64 bits wide, so that its bias is beyond notice. */

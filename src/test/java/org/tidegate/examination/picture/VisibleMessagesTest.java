@@ -1,7 +1,6 @@
 package org.tidegate.examination.picture;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -21,8 +20,7 @@ class VisibleMessagesTest {
 
     @Test
     void everyPictureIsDecoded() throws IOException {
-        Path folder = Path.of(System.getProperty("tidegate.data", "../shared/data"), "messages-visible");
-        assumeTrue(Files.isDirectory(folder), "skipped: no " + folder);
+        Path folder = OutsideData.path("messages-visible");
         PictureExaminer examiner = new PictureExaminer(LiveRules.read());
         try (Stream<Path> files = Files.list(folder)) {
             for (Path file :

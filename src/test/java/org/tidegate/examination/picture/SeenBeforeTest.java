@@ -1,0 +1,74 @@
+package org.tidegate.examination.picture;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+import org.tidegate.finding.PictureFinding.Fingerprints;
+
+class SeenBeforeTest {
+
+    private final Random random = new Random(20260504);
+
+    /** Against comparing with every entry: nothing within the distance is missed and nothing else is named. */
+    @Test
+    void findsWhatComparingWithEveryEntryFinds() {
+        for (int within : new int[] {0, 15, 31, 40}) {
+            SeenBefore<Integer> seen = new SeenBefore<>(within);
+            for (int i = 0; i < 3_000; i++) {
+                seen.add(i, print(draw()));
+            }
+            long[] asked = draw();
+            for (int flips = 0; flips <= 60; flips++) {
+                seen.add(10_000 + flips, print(flipped(asked, flips)));
+            }
+            List<Integer> found = seen.find(print(asked)).stream()
+                    .map(SeenBefore.Seen::owner)
+                    .toList();
+            assertThat(found).as("within " + within).hasSize(within + 1).allMatch(o -> o <= 10_000 + within);
+        }
+    }
+
+    @Test
+    void theSameBytesAreFoundWithoutAnythingToSee() {
+        SeenBefore<String> seen = new SeenBefore<>(31);
+        Fingerprints blank = new Fingerprints("aa", Optional.empty(), List.of());
+        seen.add("first", blank);
+        assertThat(seen.find(blank)).containsExactly(new SeenBefore.Seen<>("first", 0));
+    }
+
+    @Test
+    void whatIsForgottenIsNotFound() {
+        SeenBefore<String> seen = new SeenBefore<>(31);
+        Fingerprints p = print(draw());
+        seen.add("first", p);
+        seen.forget("first");
+        assertThat(seen.find(p)).isEmpty();
+    }
+
+    @Test
+    void aTurnedCopyIsFoundByItsVariants() {
+        SeenBefore<String> seen = new SeenBefore<>(31);
+        long[] before = draw();
+        seen.add("first", print(before));
+        Fingerprints turned =
+                new Fingerprints("bb", Optional.of(HashWords.hex(draw())), List.of(HashWords.hex(flipped(before, 7))));
+        assertThat(seen.find(turned)).containsExactly(new SeenBefore.Seen<>("first", 7));
+    }
+
+    private long[] draw() {
+        return random.longs(4).toArray();
+    }
+
+    private long[] flipped(long[] hash, int bits) {
+        long[] out = hash.clone();
+        random.ints(0, 256).distinct().limit(bits).forEach(k -> out[k / 64] ^= 1L << (k % 64));
+        return out;
+    }
+
+    private static Fingerprints print(long[] hash) {
+        return new Fingerprints(HashWords.hex(hash), Optional.of(HashWords.hex(hash)), List.of());
+    }
+}
