@@ -92,7 +92,8 @@ class ExifOutsideTest {
     }
 
     private static void sameGps(CSVRecord row, FileFacts facts, List<String> differences) {
-        String written = row.get("GPSDateStamp").strip() + " " + row.get("GPSTimeStamp").strip();
+        String written =
+                row.get("GPSDateStamp").strip() + " " + row.get("GPSTimeStamp").strip();
         Optional<LocalDateTime> ours =
                 first(facts, Kind.GPS).map(CaptureClue::wall).map(t -> t.truncatedTo(ChronoUnit.SECONDS));
         if (!ours.equals(time(written))) {

@@ -34,7 +34,13 @@ class PerceptualHashTest {
     @ParameterizedTest
     @ValueSource(
             strings = {
-                "2-rotate-90", "3-rotate-180", "4-rotate-270", "5-flipx", "6-flipy", "7-flip-plus-1", "8-flip-minus-1"
+                "2-rotate-90",
+                "3-rotate-180",
+                "4-rotate-270",
+                "5-flipx",
+                "6-flipy",
+                "7-flip-plus-1",
+                "8-flip-minus-1"
             })
     void aTurnedOrMirroredCopyIsAmongTheVariants(String name) {
         Path root = OutsideData.path("pictures/hash-pdq/dih");

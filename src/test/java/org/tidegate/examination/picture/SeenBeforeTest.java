@@ -24,9 +24,8 @@ class SeenBeforeTest {
             for (int flips = 0; flips <= 60; flips++) {
                 seen.add(10_000 + flips, print(flipped(asked, flips)));
             }
-            List<Integer> found = seen.find(print(asked)).stream()
-                    .map(SeenBefore.Seen::owner)
-                    .toList();
+            List<Integer> found =
+                    seen.find(print(asked)).stream().map(SeenBefore.Seen::owner).toList();
             assertThat(found).as("within " + within).hasSize(within + 1).allMatch(o -> o <= 10_000 + within);
         }
     }
