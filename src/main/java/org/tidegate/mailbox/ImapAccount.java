@@ -18,6 +18,7 @@ public record ImapAccount(
 
     /** With {@code $TidegateTaken}, three connections, a look every five minutes. */
     public static ImapAccount of(String name, Server server, Login login, String folder) {
-        return new ImapAccount(name, server, login, folder, new Marking.Keyword("$TidegateTaken"), 3, Duration.ofMinutes(5));
+        return new ImapAccount(
+                name, server, login, folder, new Marking.Keyword("$TidegateTaken"), 3, Duration.ofMinutes(5));
     }
 }

@@ -136,8 +136,7 @@ public final class ImapWatcher implements AutoCloseable {
 
     private List<Long> stillThere(ImapLink link, List<Long> offered) throws MessagingException {
         Set<Long> before = new HashSet<>(offered);
-        List<Long> withheld =
-                link.unmarked().stream().filter(before::contains).toList();
+        List<Long> withheld = link.unmarked().stream().filter(before::contains).toList();
         for (long uid : withheld) {
             events.accept(new MailboxEvent.Skipped(account.name(), uid, "the server does not hand it out."));
         }
@@ -165,8 +164,7 @@ public final class ImapWatcher implements AutoCloseable {
             pause.of(account.poll());
             return;
         }
-        ScheduledFuture<?> wake =
-                waker.schedule(link::wake, account.poll().toMillis(), TimeUnit.MILLISECONDS);
+        ScheduledFuture<?> wake = waker.schedule(link::wake, account.poll().toMillis(), TimeUnit.MILLISECONDS);
         try {
             link.idle();
         } finally {
@@ -177,7 +175,8 @@ public final class ImapWatcher implements AutoCloseable {
     private void recover(MessagingException e) throws InterruptedException {
         if (e instanceof AuthenticationFailedException && ++refusals >= LOGIN_TRIES) {
             throw new MailboxException(
-                    "The server " + account.server() + " refused the login of " + account.login().user() + " "
+                    "The server " + account.server() + " refused the login of "
+                            + account.login().user() + " "
                             + LOGIN_TRIES + " times: check user name and password or token of account "
                             + account.name() + ".",
                     e);

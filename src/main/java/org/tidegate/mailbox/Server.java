@@ -15,8 +15,8 @@ public record Server(String host, int port, TlsMode tls, Optional<Path> trusted)
 
     public Server {
         if (tls == TlsMode.PLAIN && !isLoopback(host)) {
-            throw new IllegalArgumentException("A connection without TLS is allowed to this machine only, not to " + host
-                    + ": set tls to implicit or starttls.");
+            throw new IllegalArgumentException("A connection without TLS is allowed to this machine only, not to "
+                    + host + ": set tls to implicit or starttls.");
         }
     }
 

@@ -70,6 +70,7 @@ class ImapWatcherTest {
             assertThat(watcher.drain()).isZero();
         }
         assertThat(taken).hasSize(60);
-        assertThat(new String(taken.values().iterator().next(), StandardCharsets.US_ASCII)).contains("Hello");
+        assertThat(new String(taken.values().iterator().next(), StandardCharsets.US_ASCII))
+                .contains("Hello");
     }
 }
