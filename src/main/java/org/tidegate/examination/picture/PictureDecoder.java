@@ -6,9 +6,9 @@ import java.awt.image.BufferedImage;
 import java.awt.image.Raster;
 import java.io.IOException;
 import java.util.ArrayList;
-import java.util.Iterator;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import javax.imageio.ImageIO;
 import javax.imageio.ImageReadParam;
 import javax.imageio.ImageReader;
@@ -29,6 +29,12 @@ final class PictureDecoder {
     /** A file may hold this many times the pixels that are kept: they have to be run through even when subsampled. */
     private static final int SOURCE_FACTOR = 10;
 
+    /** Whose readers are used, best first. */
+    private static final List<String> READERS = List.of("com.twelvemonkeys.", "com.sun.");
+
+    /** Other warnings (a colour profile that is odd, a tag of the wrong type) leave the pixels whole. */
+    private static final Pattern CUT_OFF = Pattern.compile("(?i)premature|truncat|corrupt|\\beof\\b|end of");
+
     private final long maxPixels;
 
     PictureDecoder(long maxPixels) {
@@ -39,11 +45,21 @@ final class PictureDecoder {
      * @param orientation EXIF 2.32 tag 0x0112, 1–8
      */
     Decoded decode(byte[] content, PictureFormat format, int orientation) {
-        Iterator<ImageReader> readers = ImageIO.getImageReadersByFormatName(format.reader());
-        if (format == PictureFormat.OTHER || format == PictureFormat.HEIC || !readers.hasNext()) {
-            return Decoded.without(Decoding.UNSUPPORTED, 0, 0);
-        }
-        ImageReader reader = readers.next();
+        return reader(format)
+                .map(reader -> decode(reader, content, orientation))
+                .orElseGet(() -> Decoded.without(Decoding.UNSUPPORTED, 0, 0));
+    }
+
+    /** One reader a format, whatever else lies on the class path: other TIFF readers trust lengths that a damaged file states. */
+    private static Optional<ImageReader> reader(PictureFormat format) {
+        List<ImageReader> known = new ArrayList<>();
+        ImageIO.getImageReadersByFormatName(format.reader()).forEachRemaining(known::add);
+        return READERS.stream()
+                .flatMap(maker -> known.stream().filter(r -> r.getClass().getName().startsWith(maker)))
+                .findFirst();
+    }
+
+    private Decoded decode(ImageReader reader, byte[] content, int orientation) {
         try (ImageInputStream in = new ByteArrayImageInputStream(content)) {
             reader.setInput(in, true, true);
             return read(reader, orientation);
@@ -97,7 +113,7 @@ final class PictureDecoder {
         }
         try {
             BufferedImage image = reader.read(0, param);
-            return new Pixels(image, warnings.isEmpty());
+            return new Pixels(image, warnings.stream().noneMatch(said -> CUT_OFF.matcher(said).find()));
         } catch (IOException | RuntimeException e) {
             return new Pixels(into != null && hasContent(into) ? into : null, false);
         }
