@@ -55,7 +55,8 @@ final class PictureDecoder {
         List<ImageReader> known = new ArrayList<>();
         ImageIO.getImageReadersByFormatName(format.reader()).forEachRemaining(known::add);
         return READERS.stream()
-                .flatMap(maker -> known.stream().filter(r -> r.getClass().getName().startsWith(maker)))
+                .flatMap(maker ->
+                        known.stream().filter(r -> r.getClass().getName().startsWith(maker)))
                 .findFirst();
     }
 
@@ -113,7 +114,9 @@ final class PictureDecoder {
         }
         try {
             BufferedImage image = reader.read(0, param);
-            return new Pixels(image, warnings.stream().noneMatch(said -> CUT_OFF.matcher(said).find()));
+            return new Pixels(
+                    image,
+                    warnings.stream().noneMatch(said -> CUT_OFF.matcher(said).find()));
         } catch (IOException | RuntimeException e) {
             return new Pixels(into != null && hasContent(into) ? into : null, false);
         }

@@ -47,7 +47,8 @@ class PictureDecoderTest {
 
     @Test
     void largePicturesAreSubsampledWhileReading() {
-        Decoded decoded = decode(TestPictures.encode(new BufferedImage(9000, 4000, BufferedImage.TYPE_BYTE_GRAY), "png"));
+        Decoded decoded =
+                decode(TestPictures.encode(new BufferedImage(9000, 4000, BufferedImage.TYPE_BYTE_GRAY), "png"));
         assertThat(decoded.state()).isEqualTo(Decoding.DECODED);
         assertThat(decoded.width()).isEqualTo(9000);
         assertThat(decoded.image().orElseThrow().getWidth()).isEqualTo(PictureDecoder.LONG_SIDE);
@@ -80,7 +81,14 @@ class PictureDecoderTest {
     /** EXIF 2.32 §4.6.4: where row 0 and column 0 of the stored picture are seen. */
     @ParameterizedTest
     @CsvSource({
-        "1, 0, 0", "2, 39, 0", "3, 39, 19", "4, 0, 19", "5, 0, 0", "6, 19, 0", "7, 19, 39", "8, 0, 39",
+        "1, 0, 0",
+        "2, 39, 0",
+        "3, 39, 19",
+        "4, 0, 19",
+        "5, 0, 0",
+        "6, 19, 0",
+        "7, 19, 39",
+        "8, 0, 39",
     })
     void turnsUpright(int orientation, int x, int y) {
         BufferedImage stored = new BufferedImage(40, 20, BufferedImage.TYPE_INT_RGB);

@@ -43,7 +43,8 @@ class TikaPicturesTest {
     void readsWhatTheyHold(String name, Decoding state, int width, int height, String clue) throws IOException {
         byte[] content = resource("/test-documents/" + name);
         FileFacts facts = FileFactsReader.read(content);
-        Decoded decoded = new PictureDecoder(12_000_000).decode(content, PictureFormat.of(content), facts.orientation());
+        Decoded decoded =
+                new PictureDecoder(12_000_000).decode(content, PictureFormat.of(content), facts.orientation());
         assertThat(decoded.state()).isEqualTo(state);
         assertThat(List.of(decoded.width(), decoded.height())).isEqualTo(List.of(width, height));
         List<String> clues =
