@@ -31,21 +31,21 @@ public final class MessageReader {
     }
 
     private static Envelope envelope(Headers headers, String text) {
-        List<Mailbox> from = Addresses.read(headers, "From");
-        List<Mailbox> to = new ArrayList<>(Addresses.read(headers, "To"));
-        to.addAll(Addresses.read(headers, "Cc"));
+        List<Mailbox> from = Mailboxes.read(headers, "From");
+        List<Mailbox> to = new ArrayList<>(Mailboxes.read(headers, "To"));
+        to.addAll(Mailboxes.read(headers, "Cc"));
         Optional<String> returnPath =
                 headers.first("Return-Path").map(v -> v.replaceAll("[<>]", "").strip());
         NatureReader.Reading nature = NatureReader.read(headers, from, returnPath);
         return new Envelope(
                 headers.decoded("Subject"),
                 from,
-                Addresses.read(headers, "Reply-To"),
+                Mailboxes.read(headers, "Reply-To"),
                 List.copyOf(to),
                 returnPath,
                 headers.first("Date").flatMap(HeaderDates::parse),
-                Addresses.identifiers(headers, "Message-ID").stream().findFirst(),
-                Addresses.identifiers(headers, "In-Reply-To", "References"),
+                Mailboxes.identifiers(headers, "Message-ID").stream().findFirst(),
+                Mailboxes.identifiers(headers, "In-Reply-To", "References"),
                 TraceReader.hops(headers),
                 TraceReader.authentication(headers),
                 DkimReader.read(headers),

@@ -9,11 +9,11 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** Address lists (RFC 5322 §3.4), as far as they can be made out. */
-final class Addresses {
+public final class Mailboxes {
 
     private static final Pattern BARE = Pattern.compile("[^\\s<>\",;:()]+@[^\\s<>\",;:()]+");
 
-    private Addresses() {}
+    private Mailboxes() {}
 
     static List<Mailbox> read(Headers headers, String name) {
         List<Mailbox> found = new ArrayList<>();
@@ -21,7 +21,8 @@ final class Addresses {
         return List.copyOf(found);
     }
 
-    static List<Mailbox> parse(String value) {
+    /** Mailboxes of a field value, as far as they can be made out. */
+    public static List<Mailbox> parse(String value) {
         List<Mailbox> found = new ArrayList<>();
         try {
             for (InternetAddress a : InternetAddress.parseHeader(value, false)) {

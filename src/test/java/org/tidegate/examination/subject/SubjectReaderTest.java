@@ -1,0 +1,66 @@
+package org.tidegate.examination.subject;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.time.Instant;
+import java.time.LocalDateTime;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.tidegate.finding.SubjectReading;
+import org.tidegate.rules.RulesReader;
+import org.tidegate.rules.RulesResult;
+
+class SubjectReaderTest {
+
+    private static final SubjectReader READER =
+            new SubjectReader(((RulesResult.Loaded) RulesReader.bundled()).rules());
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+            Maren Tollisker, 06:34, Quay clinic      | 06:00 | Maren Tollisker  | 2026-05-04T06:34 | QUAY
+            Re: Fwd: tollisker maren 6.34 quay       | 06:00 | tollisker maren  | 2026-05-04T06:34 | QUAY
+            Hamish Garvellan o9:47 heliport          | 09:10 | Hamish Garvellan | 2026-05-04T09:47 | HELI
+            half nine this morning, Oskar Lindevall  | 08:00 | Oskar Lindevall  | 2026-05-04T08:30 |
+            Priya Sandhurkar 2:49pm N. Pier          | 14:15 | Priya Sandhurkar | 2026-05-04T14:49 | PIER
+            Rory Kinlochan berth 12 18:42 4/5        | 18:10 | Rory Kinlochan   | 2026-05-04T18:42 |
+            Sven Hallqvist 10:31 CEST heli           | 09:00 | Sven Hallqvist   | 2026-05-04T09:31 | HELI
+            """)
+    void readsWhatPeopleType(String subject, String receivedUtc, String name, LocalDateTime time, String clinic) {
+        SubjectReading reading = read(subject, "", receivedUtc).get(0);
+        assertThat(reading.name()).as(subject).contains(name);
+        assertThat(reading.testTime()).as(subject).contains(time);
+        assertThat(reading.clinic()).as(subject).isEqualTo(Optional.ofNullable(clinic));
+    }
+
+    @Test
+    void fallsBackToTheBodyAndSaysSo() {
+        SubjectReading reading = read("my result", "Hello, I am Maren Tollisker and tested at 06:34", "06:00").get(0);
+        assertThat(reading.testTime()).contains(LocalDateTime.parse("2026-05-04T06:34"));
+        assertThat(reading.source()).isNotEqualTo(SubjectReading.Source.SUBJECT);
+    }
+
+    @Test
+    void aResultWordIsAClaimAndNoName() {
+        SubjectReading reading = read("NEGATIVE Ingrid Solbakkmo 10:03 heli", "", "09:30").get(0);
+        assertThat(reading.claim()).contains("NEGATIVE");
+        assertThat(reading.name()).contains("Ingrid Solbakkmo");
+    }
+
+    @ParameterizedTest
+    @CsvSource({"Undeliverable: your message", "see attached", "''", "Re:", "\u202e\u200b"})
+    void saysWhenThereIsNothingToRead(String subject) {
+        assertThat(read(subject, "", "06:00").get(0).readable()).isFalse();
+    }
+
+    @Test
+    void aMegabyteOfNoiseIsReadWithinBounds() {
+        assertThat(read("9:1 ".repeat(250_000), "", "06:00")).isNotEmpty();
+    }
+
+    private static java.util.List<SubjectReading> read(String subject, String body, String receivedUtc) {
+        Instant received = Instant.parse("2026-05-04T" + receivedUtc + ":00Z");
+        return READER.read(new StatedText(Optional.of(subject), body, Optional.empty(), Optional.empty(), received));
+    }
+}
