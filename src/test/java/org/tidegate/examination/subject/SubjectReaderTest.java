@@ -22,7 +22,7 @@ class SubjectReaderTest {
             Maren Tollisker, 06:34, Quay clinic      | 06:00 | Maren Tollisker  | 2026-05-04T06:34 | QUAY
             Re: Fwd: tollisker maren 6.34 quay       | 06:00 | tollisker maren  | 2026-05-04T06:34 | QUAY
             Hamish Garvellan o9:47 heliport          | 09:10 | Hamish Garvellan | 2026-05-04T09:47 | HELI
-            half nine this morning, Oskar Lindevall  | 08:00 | Oskar Lindevall  | 2026-05-04T08:30 |
+            half nine this morning, Oskar Lindevall  | 09:00 | Oskar Lindevall  | 2026-05-04T09:30 |
             Priya Sandhurkar 2:49pm N. Pier          | 14:15 | Priya Sandhurkar | 2026-05-04T14:49 | PIER
             Rory Kinlochan berth 12 18:42 4/5        | 18:10 | Rory Kinlochan   | 2026-05-04T18:42 |
             Sven Hallqvist 10:31 CEST heli           | 09:00 | Sven Hallqvist   | 2026-05-04T09:31 | HELI
