@@ -35,8 +35,11 @@ final class CheckRulesCommand implements Callable<Integer> {
             return 2;
         }
         Rules rules = ((RulesResult.Loaded) result).rules();
-        spec.commandLine().getOut().println("The rules are whole: " + rules.checks().size() + " checks, " + rules.clinics().size()
-                + " clinics, " + rules.protocols().size() + " kits. Hash " + rules.hash());
+        spec.commandLine()
+                .getOut()
+                .println("The rules are whole: " + rules.checks().size() + " checks, "
+                        + rules.clinics().size() + " clinics, "
+                        + rules.protocols().size() + " kits. Hash " + rules.hash());
         return 0;
     }
 }

@@ -35,7 +35,11 @@ final class MatchCommand implements Callable<Integer> {
 
     private static final int MOST_CANDIDATES = 5;
 
-    @Option(names = "--appointments", required = true, paramLabel = "FILE", description = "The appointment book (CSV, JSON or iCalendar).")
+    @Option(
+            names = "--appointments",
+            required = true,
+            paramLabel = "FILE",
+            description = "The appointment book (CSV, JSON or iCalendar).")
     private Path appointments = Path.of("");
 
     @Mixin
@@ -60,7 +64,8 @@ final class MatchCommand implements Callable<Integer> {
     }
 
     private static LinkageResult link(StatedText text, SubjectReader reader, Linker linker, TestIndex index) {
-        Statement statement = new Statement(reader.read(text), text.fromDisplayName(), text.fromAddress(), text.received());
+        Statement statement =
+                new Statement(reader.read(text), text.fromDisplayName(), text.fromAddress(), text.received());
         return linker.link(statement, index);
     }
 
@@ -70,14 +75,23 @@ final class MatchCommand implements Callable<Integer> {
                 result.outcome().name().toLowerCase(Locale.ROOT),
                 result.test().map(TestKey::ref),
                 rounded(result.probability()),
-                result.candidates().stream().limit(MOST_CANDIDATES).map(MatchCommand::fit).toList());
+                result.candidates().stream()
+                        .limit(MOST_CANDIDATES)
+                        .map(MatchCommand::fit)
+                        .toList());
     }
 
     private static Fit fit(Candidate c) {
         List<String> weights = c.weights().stream()
                 .map(w -> w.field() + " " + w.level() + " " + rounded(w.weight()))
                 .toList();
-        return new Fit(c.test().ref(), c.test().attempt(), rounded(c.probability()), rounded(c.priorWeight()), rounded(c.total()), weights);
+        return new Fit(
+                c.test().ref(),
+                c.test().attempt(),
+                rounded(c.probability()),
+                rounded(c.priorWeight()),
+                rounded(c.total()),
+                weights);
     }
 
     private static double rounded(double value) {

@@ -36,7 +36,12 @@ final class ReadSubjectCommand implements Callable<Integer> {
 
     /** One answer. */
     record Answer(
-            String id, Optional<String> name, Optional<String> testTime, Optional<String> clinic, boolean readable, List<String> problems) {}
+            String id,
+            Optional<String> name,
+            Optional<String> testTime,
+            Optional<String> clinic,
+            boolean readable,
+            List<String> problems) {}
 
     @Override
     public Integer call() {
@@ -47,6 +52,11 @@ final class ReadSubjectCommand implements Callable<Integer> {
     private static Answer answer(String id, StatedText text, SubjectReader reader) {
         SubjectReading best = reader.read(text).get(0);
         return new Answer(
-                id, best.name(), best.testTime().map(Object::toString), best.clinic(), best.readable(), best.problems());
+                id,
+                best.name(),
+                best.testTime().map(Object::toString),
+                best.clinic(),
+                best.readable(),
+                best.problems());
     }
 }

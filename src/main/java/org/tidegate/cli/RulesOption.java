@@ -23,7 +23,8 @@ final class RulesOption {
     }
 
     private static String faults(RulesResult.Faulty faulty) {
-        StringBuilder words = new StringBuilder("the rules have " + faulty.faults().size() + " fault(s); nothing was done:");
+        StringBuilder words =
+                new StringBuilder("the rules have " + faulty.faults().size() + " fault(s); nothing was done:");
         for (RuleFault fault : faulty.faults()) {
             words.append(System.lineSeparator()).append("  ").append(fault);
         }

@@ -36,11 +36,16 @@ final class SubjectLines {
                 }
                 try {
                     JsonNode node = JSON.readTree(line);
-                    out.println(JSON.writeValueAsString(answer.apply(text(node, "id").orElse(""), stated(node))));
+                    out.println(JSON.writeValueAsString(
+                            answer.apply(text(node, "id").orElse(""), stated(node))));
                 } catch (JacksonException | DateTimeParseException e) {
                     bad++;
-                    command.getErr().println("tidegate: line " + number + " is no question of the right shape (see --help): "
-                            + String.valueOf(e.getMessage()).lines().findFirst().orElse(""));
+                    command.getErr()
+                            .println("tidegate: line " + number + " is no question of the right shape (see --help): "
+                                    + String.valueOf(e.getMessage())
+                                            .lines()
+                                            .findFirst()
+                                            .orElse(""));
                 }
             }
         } catch (IOException e) {
@@ -50,7 +55,8 @@ final class SubjectLines {
     }
 
     private static StatedText stated(JsonNode node) {
-        Optional<Mailbox> from = text(node, "from").flatMap(f -> Mailboxes.parse(f).stream().findFirst());
+        Optional<Mailbox> from =
+                text(node, "from").flatMap(f -> Mailboxes.parse(f).stream().findFirst());
         String received = text(node, "received").orElse("");
         return new StatedText(
                 text(node, "subject"),

@@ -22,7 +22,10 @@ final class ClinicFinder {
     }
 
     private void add(String code, String name) {
-        List<String> words = Tokenizer.tokens(name).stream().filter(Token::word).map(Token::key).toList();
+        List<String> words = Tokenizer.tokens(name).stream()
+                .filter(Token::word)
+                .map(Token::key)
+                .toList();
         if (!words.isEmpty()) {
             aliases.add(new Alias(code, words));
         }
@@ -44,7 +47,11 @@ final class ClinicFinder {
     }
 
     private static int withClinicWord(List<Token> tokens, int end) {
-        return end < tokens.size() && List.of("clinic", "klinik", "clinica", "clinique").contains(tokens.get(end).key()) ? end + 1 : end;
+        return end < tokens.size()
+                        && List.of("clinic", "klinik", "clinica", "clinique")
+                                .contains(tokens.get(end).key())
+                ? end + 1
+                : end;
     }
 
     private static int match(List<Token> tokens, int from, Alias alias) {
@@ -53,7 +60,9 @@ final class ClinicFinder {
             while (at < tokens.size() && at > from && tokens.get(at).mark(".")) {
                 at++;
             }
-            if (at >= tokens.size() || !tokens.get(at).word() || !near(tokens.get(at).key(), word)) {
+            if (at >= tokens.size()
+                    || !tokens.get(at).word()
+                    || !near(tokens.get(at).key(), word)) {
                 return -1;
             }
             at++;
@@ -70,7 +79,8 @@ final class ClinicFinder {
             return true;
         }
         boolean longEnough = word.length() >= 4 && written.length() >= 4 && written.charAt(0) == word.charAt(0);
-        return longEnough && LevenshteinDistance.getDefaultInstance().apply(written, word) <= (word.length() >= 7 ? 2 : 1)
+        return longEnough
+                && LevenshteinDistance.getDefaultInstance().apply(written, word) <= (word.length() >= 7 ? 2 : 1)
                 && Math.abs(written.length() - word.length()) <= 1;
     }
 }

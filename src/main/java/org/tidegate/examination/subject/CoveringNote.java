@@ -10,6 +10,9 @@ public final class CoveringNote {
     /** Short, and without a question. */
     public static boolean only(String body, SubjectRules rules) {
         String text = body.strip();
-        return text.length() <= rules.coveringNoteChars() && !text.contains("?") && !text.contains("？") && !text.contains("؟");
+        return text.length() <= rules.coveringNoteChars()
+                && !text.contains("?")
+                && !text.contains("？")
+                && !text.contains("؟");
     }
 }

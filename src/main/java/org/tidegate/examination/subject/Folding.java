@@ -12,7 +12,16 @@ final class Folding {
 
     static String fold(String text) {
         StringBuilder out = new StringBuilder(text.length());
-        DECOMPOSE.normalize(text).codePoints().filter(c -> Character.getType(c) != Character.NON_SPACING_MARK).forEach(out::appendCodePoint);
-        return out.toString().toLowerCase(Locale.ROOT).replace("ł", "l").replace("ø", "o").replace("đ", "d").replace("ı", "i");
+        DECOMPOSE
+                .normalize(text)
+                .codePoints()
+                .filter(c -> Character.getType(c) != Character.NON_SPACING_MARK)
+                .forEach(out::appendCodePoint);
+        return out.toString()
+                .toLowerCase(Locale.ROOT)
+                .replace("ł", "l")
+                .replace("ø", "o")
+                .replace("đ", "d")
+                .replace("ı", "i");
     }
 }

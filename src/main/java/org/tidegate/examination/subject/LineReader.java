@@ -65,22 +65,33 @@ final class LineReader {
 
     /** The zone that stands right behind the time. */
     private static Optional<Found<ZoneId>> zone(List<Found<ZoneId>> zones, Optional<Found<Clock>> clock) {
-        return clock.flatMap(c -> zones.stream().filter(z -> z.from() == c.to() || z.from() == c.to() + 1).findFirst());
+        return clock.flatMap(c -> zones.stream()
+                .filter(z -> z.from() == c.to() || z.from() == c.to() + 1)
+                .findFirst());
     }
 
     private SubjectReading reading(
-            String line, List<Token> tokens, Meaning meaning, List<Found<String>> places, List<Found<ZoneId>> zones, Source source, Sender sender) {
+            String line,
+            List<Token> tokens,
+            Meaning meaning,
+            List<Found<String>> places,
+            List<Found<ZoneId>> zones,
+            Source source,
+            Sender sender) {
         boolean[] used = new boolean[tokens.size()];
         zones.forEach(z -> java.util.Arrays.fill(used, z.from(), z.to(), true));
         List<Span> spans = new ArrayList<>();
         meaning.parts().forEach((field, found) -> mark(field, found, tokens, used, spans));
-        Optional<Found<String>> place = places.stream().filter(p -> free(p, used)).min(Comparator.comparingDouble(Found::cost));
+        Optional<Found<String>> place =
+                places.stream().filter(p -> free(p, used)).min(Comparator.comparingDouble(Found::cost));
         place.ifPresent(p -> mark("clinic", p, tokens, used, spans));
         places.stream().filter(p -> free(p, used)).forEach(p -> java.util.Arrays.fill(used, p.from(), p.to(), true));
         Set<String> senderWords = sender.words();
-        Optional<Found<String>> name = words.isNotice(line) ? Optional.empty() : names.find(line, tokens, used, senderWords).stream()
-                .findFirst()
-                .filter(n -> n.cost() < (meaning.time().isPresent() ? 2.6 : 1.2));
+        Optional<Found<String>> name = words.isNotice(line)
+                ? Optional.empty()
+                : names.find(line, tokens, used, senderWords).stream()
+                        .findFirst()
+                        .filter(n -> n.cost() < (meaning.time().isPresent() ? 2.6 : 1.2));
         name.ifPresent(n -> mark("name", n, tokens, used, spans));
         Optional<LocalDateTime> time = words.isNotice(line) ? Optional.empty() : meaning.time();
         List<String> problems = new ArrayList<>();
@@ -91,9 +102,19 @@ final class LineReader {
             problems.add("no test time found");
         }
         return new SubjectReading(
-                source, name.map(Found::value), time, meaning.statedZone(), meaning.dateStated(), place.map(Found::value),
-                words.reference(tokens, used), Optional.empty(), Optional.empty(), words.claim(tokens),
-                meaning.cost() + name.map(Found::cost).orElse(4.0), List.copyOf(spans), problems);
+                source,
+                name.map(Found::value),
+                time,
+                meaning.statedZone(),
+                meaning.dateStated(),
+                place.map(Found::value),
+                words.reference(tokens, used),
+                Optional.empty(),
+                Optional.empty(),
+                words.claim(tokens),
+                meaning.cost() + name.map(Found::cost).orElse(4.0),
+                List.copyOf(spans),
+                problems);
     }
 
     private static boolean free(Found<?> found, boolean[] used) {
@@ -107,6 +128,9 @@ final class LineReader {
 
     private static void mark(String field, Found<?> found, List<Token> tokens, boolean[] used, List<Span> spans) {
         java.util.Arrays.fill(used, found.from(), found.to(), true);
-        spans.add(new Span(field, tokens.get(found.from()).start(), tokens.get(found.to() - 1).end()));
+        spans.add(new Span(
+                field,
+                tokens.get(found.from()).start(),
+                tokens.get(found.to() - 1).end()));
     }
 }

@@ -11,9 +11,27 @@ import org.tidegate.rules.SubjectRules;
 final class LineWords {
 
     private static final List<String> NOTICES = List.of(
-            "undeliverable", "undelivered", "delivery status", "delivery failure", "mail delivery", "returned mail", "automatic reply",
-            "out of office", "auto reply", "autoreply", "failure notice", "не удалась", "unzustellbar", "abwesenheit", "absence",
-            "respuesta automatica", "reponse automatique", "invoice", "factura", "rechnung", "newsletter");
+            "undeliverable",
+            "undelivered",
+            "delivery status",
+            "delivery failure",
+            "mail delivery",
+            "returned mail",
+            "automatic reply",
+            "out of office",
+            "auto reply",
+            "autoreply",
+            "failure notice",
+            "не удалась",
+            "unzustellbar",
+            "abwesenheit",
+            "absence",
+            "respuesta automatica",
+            "reponse automatique",
+            "invoice",
+            "factura",
+            "rechnung",
+            "newsletter");
 
     private final Set<String> prefixes = new HashSet<>();
     private final Set<String> results = new HashSet<>();
@@ -42,19 +60,28 @@ final class LineWords {
     }
 
     Optional<String> claim(List<Token> tokens) {
-        return tokens.stream().filter(t -> results.contains(t.key())).map(Token::text).findFirst();
+        return tokens.stream()
+                .filter(t -> results.contains(t.key()))
+                .map(Token::text)
+                .findFirst();
     }
 
     /** Letters, a hyphen and digits run together: how appointment references look. */
     Optional<String> reference(List<Token> tokens, boolean[] used) {
         for (int i = 0; i + 2 < tokens.size(); i++) {
-            boolean shape = tokens.get(i).word() && tokens.get(i).text().length() <= 3 && tokens.get(i + 1).mark("-")
-                    && tokens.get(i + 1).glued() && tokens.get(i + 2).glued() && !tokens.get(i + 2).mark("-");
+            boolean shape = tokens.get(i).word()
+                    && tokens.get(i).text().length() <= 3
+                    && tokens.get(i + 1).mark("-")
+                    && tokens.get(i + 1).glued()
+                    && tokens.get(i + 2).glued()
+                    && !tokens.get(i + 2).mark("-");
             if (shape && !used[i] && !used[i + 2]) {
                 StringBuilder text = new StringBuilder(tokens.get(i).text().toUpperCase(Locale.ROOT)).append('-');
                 int at = i + 2;
                 boolean digits = false;
-                while (at < tokens.size() && tokens.get(at).glued() && tokens.get(at).kind() != Token.Kind.MARK) {
+                while (at < tokens.size()
+                        && tokens.get(at).glued()
+                        && tokens.get(at).kind() != Token.Kind.MARK) {
                     digits |= tokens.get(at).number();
                     text.append(tokens.get(at++).text().toUpperCase(Locale.ROOT));
                 }

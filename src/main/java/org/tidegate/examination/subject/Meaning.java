@@ -6,4 +6,8 @@ import java.util.Optional;
 
 /** One way to understand a line's time and date. */
 record Meaning(
-        Optional<LocalDateTime> time, Optional<String> statedZone, boolean dateStated, Map<String, Found<?>> parts, double cost) {}
+        Optional<LocalDateTime> time,
+        Optional<String> statedZone,
+        boolean dateStated,
+        Map<String, Found<?>> parts,
+        double cost) {}

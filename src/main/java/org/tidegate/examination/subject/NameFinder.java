@@ -11,8 +11,8 @@ import org.tidegate.rules.SubjectRules;
 final class NameFinder {
 
     private static final Set<String> PARTICLES = Set.of(
-            "van", "von", "de", "der", "den", "del", "della", "di", "da", "do", "dos", "das", "du", "la", "le", "el", "al", "bin",
-            "ibn", "ap", "af", "av", "ter", "ten", "zu", "y", "e", "san", "st", "mac", "mc", "ni", "o");
+            "van", "von", "de", "der", "den", "del", "della", "di", "da", "do", "dos", "das", "du", "la", "le", "el",
+            "al", "bin", "ibn", "ap", "af", "av", "ter", "ten", "zu", "y", "e", "san", "st", "mac", "mc", "ni", "o");
     private static final Set<String> SUFFIXES = Set.of("jr", "jnr", "sr", "snr", "ii", "iii", "iv");
 
     private final Set<String> fillers = new HashSet<>();
@@ -55,17 +55,27 @@ final class NameFinder {
 
     private boolean noise(List<Token> tokens, int i) {
         Token t = tokens.get(i);
-        boolean besideDigits = i + 1 < tokens.size() && tokens.get(i + 1).number() && tokens.get(i + 1).glued()
+        boolean besideDigits = i + 1 < tokens.size()
+                        && tokens.get(i + 1).number()
+                        && tokens.get(i + 1).glued()
                 || i > 0 && tokens.get(i - 1).number() && t.glued();
         boolean title = t.text().length() > 1 && titles.contains(t.key());
-        return besideDigits || title || fillers.contains(t.key()) && !t.key().equals("may") || CalendarWords.isWeekday(t.key()) && t.text().length() > 2 && Character.isLowerCase(t.text().charAt(0));
+        return besideDigits
+                || title
+                || fillers.contains(t.key()) && !t.key().equals("may")
+                || CalendarWords.isWeekday(t.key())
+                        && t.text().length() > 2
+                        && Character.isLowerCase(t.text().charAt(0));
     }
 
     /** {@code Roddy MacNellan berth}: a small word behind capitals ends the name unless it is a particle. */
     private static boolean lowerAmongCapitals(List<Token> tokens, int from, int i) {
         boolean lower = Character.isLowerCase(tokens.get(i).text().codePointAt(0));
         boolean capitals = Character.isUpperCase(tokens.get(from).text().codePointAt(0));
-        return lower && capitals && !PARTICLES.contains(tokens.get(i).key()) && !tokens.get(i).glued();
+        return lower
+                && capitals
+                && !PARTICLES.contains(tokens.get(i).key())
+                && !tokens.get(i).glued();
     }
 
     private Optional<int[]> trimmed(List<Token> tokens, int from, int to) {
@@ -81,7 +91,10 @@ final class NameFinder {
     }
 
     private static boolean lowerParticle(Token t) {
-        return t.word() && PARTICLES.contains(t.key()) && t.text().length() <= 2 && Character.isLowerCase(t.text().charAt(0));
+        return t.word()
+                && PARTICLES.contains(t.key())
+                && t.text().length() <= 2
+                && Character.isLowerCase(t.text().charAt(0));
     }
 
     private static boolean trailing(List<Token> tokens, int start, int end) {
@@ -89,8 +102,10 @@ final class NameFinder {
         if (last.kind() != Token.Kind.MARK) {
             return false;
         }
-        boolean initial = last.mark(".") && end - 2 >= start
-                && (tokens.get(end - 2).text().length() == 1 || SUFFIXES.contains(tokens.get(end - 2).key()));
+        boolean initial = last.mark(".")
+                && end - 2 >= start
+                && (tokens.get(end - 2).text().length() == 1
+                        || SUFFIXES.contains(tokens.get(end - 2).key()));
         return !initial && !last.mark("ª");
     }
 
@@ -103,11 +118,20 @@ final class NameFinder {
             if (t.word()) {
                 words++;
                 letters += t.text().length();
-                known += senderWords.stream().anyMatch(s -> s.equals(t.key()) || t.key().length() > 3 && s.contains(t.key())) ? 1 : 0;
+                known += senderWords.stream()
+                                .anyMatch(s -> s.equals(t.key()) || t.key().length() > 3 && s.contains(t.key()))
+                        ? 1
+                        : 0;
                 capitals += Character.isLowerCase(t.text().codePointAt(0)) ? 0 : 1;
             }
         }
-        double cost = 3 - 2.5 * known - (words >= 2 ? 1 : 0) - 0.5 * Math.min(capitals, 3) + (words > 6 ? 3 : 0) + (letters < 3 ? 2 : 0);
-        return new Found<>(line.substring(tokens.get(from).start(), tokens.get(to - 1).end()), from, to, cost);
+        double cost = 3
+                - 2.5 * known
+                - (words >= 2 ? 1 : 0)
+                - 0.5 * Math.min(capitals, 3)
+                + (words > 6 ? 3 : 0)
+                + (letters < 3 ? 2 : 0);
+        return new Found<>(
+                line.substring(tokens.get(from).start(), tokens.get(to - 1).end()), from, to, cost);
     }
 }

@@ -13,7 +13,11 @@ import org.tidegate.examination.subject.TimeFinder.Clock;
 
 /** A time with a date, or without, and what it may mean given the arrival. */
 record Reading(
-        Optional<Found<Clock>> clock, Optional<Found<LocalDate>> date, Optional<Found<ZoneId>> zone, Arrival arrival, ZoneId home) {
+        Optional<Found<Clock>> clock,
+        Optional<Found<LocalDate>> date,
+        Optional<Found<ZoneId>> zone,
+        Arrival arrival,
+        ZoneId home) {
 
     /** Cost of leaving a field unread. */
     private static final double NO_TIME = 5;
@@ -23,7 +27,12 @@ record Reading(
     List<Meaning> meanings() {
         List<Meaning> all = new ArrayList<>();
         if (clock.isEmpty()) {
-            all.add(new Meaning(Optional.empty(), Optional.empty(), date.isPresent(), parts(), NO_TIME + date.map(Found::cost).orElse(NO_DATE)));
+            all.add(new Meaning(
+                    Optional.empty(),
+                    Optional.empty(),
+                    date.isPresent(),
+                    parts(),
+                    NO_TIME + date.map(Found::cost).orElse(NO_DATE)));
             return all;
         }
         Clock c = clock.get().value();
@@ -52,11 +61,14 @@ record Reading(
     }
 
     private List<LocalDate> days() {
-        return date.map(d -> List.of(d.value())).orElse(List.of(arrival.day(), arrival.day().minusDays(1), arrival.day().plusDays(1)));
+        return date.map(d -> List.of(d.value()))
+                .orElse(List.of(
+                        arrival.day(), arrival.day().minusDays(1), arrival.day().plusDays(1)));
     }
 
     private LocalDateTime converted(LocalDateTime wall) {
-        return zone.map(z -> wall.atZone(z.value()).withZoneSameInstant(home).toLocalDateTime()).orElse(wall);
+        return zone.map(z -> wall.atZone(z.value()).withZoneSameInstant(home).toLocalDateTime())
+                .orElse(wall);
     }
 
     /** A test is usually 15 minutes to an hour before the message, never much after it. */

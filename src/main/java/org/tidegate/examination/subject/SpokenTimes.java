@@ -13,12 +13,22 @@ import org.tidegate.examination.subject.TimeFinder.Clock;
 /** Clock times in words: {@code half nine}, {@code ten to six}, {@code half past 10}, {@code las nueve y media}. Number words from CLDR. */
 final class SpokenTimes {
 
-    private static final List<String> LANGUAGES = List.of("en", "es", "fr", "de", "pt", "it", "nl", "sv", "nb", "da", "pl");
+    private static final List<String> LANGUAGES =
+            List.of("en", "es", "fr", "de", "pt", "it", "nl", "sv", "nb", "da", "pl");
     private static final Map<String, Integer> NUMBERS = new HashMap<>();
     private static final Map<String, Integer> PARTS = Map.ofEntries(
-            Map.entry("half", 30), Map.entry("quarter", 15), Map.entry("media", 30), Map.entry("cuarto", 15), Map.entry("demie", 30),
-            Map.entry("quart", 15), Map.entry("meia", 30), Map.entry("mezza", 30), Map.entry("mezzo", 30), Map.entry("viertel", 15),
-            Map.entry("kwart", 15), Map.entry("kvart", 15));
+            Map.entry("half", 30),
+            Map.entry("quarter", 15),
+            Map.entry("media", 30),
+            Map.entry("cuarto", 15),
+            Map.entry("demie", 30),
+            Map.entry("quart", 15),
+            Map.entry("meia", 30),
+            Map.entry("mezza", 30),
+            Map.entry("mezzo", 30),
+            Map.entry("viertel", 15),
+            Map.entry("kwart", 15),
+            Map.entry("kvart", 15));
     private static final List<String> AFTER = List.of("past", "after", "nach", "over", "y", "et", "e");
     private static final List<String> BEFORE = List.of("to", "till", "vor", "voor", "menos", "moins", "meno");
     /** Languages in which {@code half nine} is 8:30 have words of their own for half. */
@@ -26,7 +36,8 @@ final class SpokenTimes {
 
     static {
         for (String language : LANGUAGES) {
-            RuleBasedNumberFormat spell = new RuleBasedNumberFormat(new ULocale(language), RuleBasedNumberFormat.SPELLOUT);
+            RuleBasedNumberFormat spell =
+                    new RuleBasedNumberFormat(new ULocale(language), RuleBasedNumberFormat.SPELLOUT);
             for (int n = 1; n <= 29; n++) {
                 String word = Folding.fold(spell.format(n)).replace("\u00ad", "");
                 if (!word.contains(" ")) {
@@ -90,7 +101,9 @@ final class SpokenTimes {
         if (AFTER.subList(4, 7).contains(joint)) {
             return clock(hour.get(), minutes.get(), i, value + 1);
         }
-        return BEFORE.subList(4, 7).contains(joint) ? clock(hour.get() - 1, 60 - minutes.get(), i, value + 1) : Optional.empty();
+        return BEFORE.subList(4, 7).contains(joint)
+                ? clock(hour.get() - 1, 60 - minutes.get(), i, value + 1)
+                : Optional.empty();
     }
 
     private Optional<Integer> part(int i) {
@@ -110,12 +123,15 @@ final class SpokenTimes {
             return Optional.empty();
         }
         Token t = tokens.get(i);
-        boolean digits = t.number() && t.text().length() <= 2 && !(i + 1 < tokens.size() && tokens.get(i + 1).mark(":."));
+        boolean digits = t.number()
+                && t.text().length() <= 2
+                && !(i + 1 < tokens.size() && tokens.get(i + 1).mark(":."));
         return digits ? Optional.of(Integer.parseInt(t.text())) : Optional.ofNullable(NUMBERS.get(t.key()));
     }
 
     private static Optional<Found<Clock>> clock(int hour, int minute, int from, int to) {
         int h = minute == 60 ? hour + 1 : hour;
-        return Optional.of(new Found<>(new Clock(LocalTime.of(Math.floorMod(h, 24), minute % 60), false), from, to, 0.2));
+        return Optional.of(new Found<>(
+                new Clock(LocalTime.of(Math.floorMod(h, 24), minute % 60), false), from, to, 0.2));
     }
 }

@@ -44,14 +44,20 @@ public final class SubjectReader {
     /** Takes from the body's first lines what the subject lacks. */
     private SubjectReading complete(SubjectReading best, String body, Sender sender, Arrival arrival) {
         SubjectReading sum = best;
-        for (String line : cut(body).lines().map(String::strip).filter(l -> !l.isEmpty() && !l.startsWith(">")).limit(BODY_LINES).toList()) {
+        for (String line : cut(body)
+                .lines()
+                .map(String::strip)
+                .filter(l -> !l.isEmpty() && !l.startsWith(">"))
+                .limit(BODY_LINES)
+                .toList()) {
             sum = merge(sum, lines.read(line, Source.BODY, sender, arrival).get(0));
         }
         return sum;
     }
 
     private static SubjectReading merge(SubjectReading a, SubjectReading b) {
-        boolean name = a.name().isEmpty() && b.name().isPresent() && (b.testTime().isPresent() || b.cost() < 6.5);
+        boolean name =
+                a.name().isEmpty() && b.name().isPresent() && (b.testTime().isPresent() || b.cost() < 6.5);
         boolean time = a.testTime().isEmpty() && b.testTime().isPresent();
         if (!name && !time) {
             return a;
@@ -67,9 +73,19 @@ public final class SubjectReader {
             problems.add("no test time found");
         }
         return new SubjectReading(
-                nothingBefore ? Source.BODY : Source.BOTH, newName, newTime, a.statedZone().or(b::statedZone),
-                a.dateStated() || b.dateStated(), a.clinic().or(b::clinic), a.reference().or(b::reference), a.mark().or(b::mark),
-                a.dateOfBirth().or(b::dateOfBirth), a.claim().or(b::claim), a.cost() + 1, a.spans(), problems);
+                nothingBefore ? Source.BODY : Source.BOTH,
+                newName,
+                newTime,
+                a.statedZone().or(b::statedZone),
+                a.dateStated() || b.dateStated(),
+                a.clinic().or(b::clinic),
+                a.reference().or(b::reference),
+                a.mark().or(b::mark),
+                a.dateOfBirth().or(b::dateOfBirth),
+                a.claim().or(b::claim),
+                a.cost() + 1,
+                a.spans(),
+                problems);
     }
 
     private static String cut(String s) {

@@ -37,7 +37,9 @@ final class TimeFinder {
         }
         Token separator = tokens.get(i + 1);
         Token minute = tokens.get(i + 2);
-        boolean joined = separator.mark(SEPARATORS) || separator.key().equals("h") || separator.mark("-,;/") && timeAround(i, i + 3);
+        boolean joined = separator.mark(SEPARATORS)
+                || separator.key().equals("h")
+                || separator.mark("-,;/") && timeAround(i, i + 3);
         if (!joined || !minute.number() || minute.text().length() != 2 || separator.mark(".,") && decimal(i)) {
             return Optional.empty();
         }
@@ -59,8 +61,15 @@ final class TimeFinder {
 
     /** {@code 36.6}, {@code 2.500}: no minute. {@code 4.5.26}: part of a date. */
     private boolean decimal(int i) {
-        boolean before = i >= 2 && tokens.get(i - 1).mark("./") && tokens.get(i - 1).glued() && tokens.get(i - 2).number();
-        boolean after = i + 4 < tokens.size() && tokens.get(i + 3).mark("./") && tokens.get(i + 3).glued() && tokens.get(i + 4).number() && tokens.get(i + 4).glued();
+        boolean before = i >= 2
+                && tokens.get(i - 1).mark("./")
+                && tokens.get(i - 1).glued()
+                && tokens.get(i - 2).number();
+        boolean after = i + 4 < tokens.size()
+                && tokens.get(i + 3).mark("./")
+                && tokens.get(i + 3).glued()
+                && tokens.get(i + 4).number()
+                && tokens.get(i + 4).glued();
         return before || after;
     }
 
@@ -70,7 +79,9 @@ final class TimeFinder {
     }
 
     private boolean timeAround(int from, int to) {
-        boolean before = from > 0 && List.of("at", "time", "um", "kl", "a las", "godz", "g", "ore", "as").contains(tokens.get(from - 1).key());
+        boolean before = from > 0
+                && List.of("at", "time", "um", "kl", "a las", "godz", "g", "ore", "as")
+                        .contains(tokens.get(from - 1).key());
         return before || half(to).isPresent() || to < tokens.size() && unit(tokens.get(to));
     }
 
@@ -84,7 +95,8 @@ final class TimeFinder {
         if (!t.number() || t.text().length() != 4) {
             return Optional.empty();
         }
-        boolean marked = i + 1 < tokens.size() && unit(tokens.get(i + 1)) || half(i + 1).isPresent()
+        boolean marked = i + 1 < tokens.size() && unit(tokens.get(i + 1))
+                || half(i + 1).isPresent()
                 || i > 0 && tokens.get(i - 1).key().equals("time");
         double cost = marked ? 0.2 : 1.5;
         return clock(t.text().substring(0, 2), t.text().substring(2), i, i + 1, cost);
@@ -93,9 +105,16 @@ final class TimeFinder {
     /** {@code 9am}, {@code 10 Uhr}. */
     private Optional<Found<Clock>> hourOnly(int i) {
         Token t = tokens.get(i);
-        boolean bare = t.number() && t.text().length() <= 2 && (half(i + 1).isPresent() || i + 1 < tokens.size() && unit(tokens.get(i + 1)));
-        boolean inPair = i >= 2 && tokens.get(i - 2).number() && tokens.get(i - 1).glued() && t.glued();
-        return bare && !inPair && !(i + 2 < tokens.size() && tokens.get(i + 2).number() && tokens.get(i + 1).key().equals("h"))
+        boolean bare = t.number()
+                && t.text().length() <= 2
+                && (half(i + 1).isPresent() || i + 1 < tokens.size() && unit(tokens.get(i + 1)));
+        boolean inPair =
+                i >= 2 && tokens.get(i - 2).number() && tokens.get(i - 1).glued() && t.glued();
+        return bare
+                        && !inPair
+                        && !(i + 2 < tokens.size()
+                                && tokens.get(i + 2).number()
+                                && tokens.get(i + 1).key().equals("h"))
                 ? clock(t.text(), "00", i, i + 1, 1)
                 : Optional.empty();
     }
@@ -114,15 +133,20 @@ final class TimeFinder {
         int unitEnd = end < tokens.size() && unit(tokens.get(end)) ? end + 1 : end;
         int start = before.isPresent() ? from - 1 : from;
         boolean known = word.isPresent() || h == 0 || h > 12 || hour.startsWith("0");
-        int shown = word.filter(w -> h <= 12).map(w -> h % 12 + (w.afternoon() ? 12 : 0)).orElse(h);
+        int shown = word.filter(w -> h <= 12)
+                .map(w -> h % 12 + (w.afternoon() ? 12 : 0))
+                .orElse(h);
         return Optional.of(new Found<>(new Clock(LocalTime.of(shown, m), known), start, unitEnd, cost));
     }
 
     private record HalfWord(boolean afternoon, int length) {}
 
     private Optional<HalfWord> half(int at) {
-        if (at + 2 < tokens.size() && tokens.get(at).text().length() == 1 && tokens.get(at + 1).mark(".")) {
-            Optional<Boolean> dotted = CalendarWords.afternoon(tokens.get(at).key() + tokens.get(at + 2).key());
+        if (at + 2 < tokens.size()
+                && tokens.get(at).text().length() == 1
+                && tokens.get(at + 1).mark(".")) {
+            Optional<Boolean> dotted = CalendarWords.afternoon(
+                    tokens.get(at).key() + tokens.get(at + 2).key());
             if (dotted.isPresent()) {
                 int dot = at + 3 < tokens.size() && tokens.get(at + 3).mark(".") ? 4 : 3;
                 return Optional.of(new HalfWord(dotted.get(), dot));
@@ -133,7 +157,8 @@ final class TimeFinder {
 
     /** Half-of-day words of some languages are other people's names: those count in small letters only. */
     private static boolean unmistakable(Token t) {
-        return List.of("am", "pm", "a", "p").contains(t.key()) || !Character.isUpperCase(t.text().codePointAt(0));
+        return List.of("am", "pm", "a", "p").contains(t.key())
+                || !Character.isUpperCase(t.text().codePointAt(0));
     }
 
     private Optional<HalfWord> halfAt(int at, int length) {

@@ -88,6 +88,7 @@ final class Tokenizer {
 
     /** Format controls: directional marks, joiners, soft hyphens, byte order marks (Unicode category Cf). */
     private static boolean invisible(int c) {
-        return Character.getType(c) == Character.FORMAT || Character.getType(c) == Character.CONTROL && !Character.isWhitespace(c);
+        return Character.getType(c) == Character.FORMAT
+                || Character.getType(c) == Character.CONTROL && !Character.isWhitespace(c);
     }
 }

@@ -12,10 +12,15 @@ public final class UrgentWords {
     /** The phrases of the rules that occur, as the rules write them. */
     public static List<String> find(String text, SubjectRules rules) {
         String words = " " + plain(text) + " ";
-        return rules.urgentWords().stream().filter(p -> words.contains(" " + plain(p) + " ")).toList();
+        return rules.urgentWords().stream()
+                .filter(p -> words.contains(" " + plain(p) + " "))
+                .toList();
     }
 
     private static String plain(String text) {
-        return Tokenizer.words(text).stream().map(Token::key).collect(Collectors.joining(" ")).replace("’", "'");
+        return Tokenizer.words(text).stream()
+                .map(Token::key)
+                .collect(Collectors.joining(" "))
+                .replace("’", "'");
     }
 }

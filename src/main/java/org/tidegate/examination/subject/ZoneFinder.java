@@ -12,11 +12,25 @@ final class ZoneFinder {
 
     /** Abbreviations of fixed meaning; IST and the like mean several zones and are left out. */
     private static final Map<String, String> ABBREVIATIONS = Map.ofEntries(
-            Map.entry("utc", "Z"), Map.entry("gmt", "Z"), Map.entry("zulu", "Z"), Map.entry("cet", "+01:00"),
-            Map.entry("cest", "+02:00"), Map.entry("mez", "+01:00"), Map.entry("mesz", "+02:00"), Map.entry("eet", "+02:00"),
-            Map.entry("eest", "+03:00"), Map.entry("bst", "+01:00"), Map.entry("wet", "Z"), Map.entry("west", "+01:00"),
-            Map.entry("msk", "+03:00"), Map.entry("wat", "+01:00"), Map.entry("cat", "+02:00"), Map.entry("eat", "+03:00"),
-            Map.entry("pht", "+08:00"), Map.entry("est", "-05:00"), Map.entry("edt", "-04:00"));
+            Map.entry("utc", "Z"),
+            Map.entry("gmt", "Z"),
+            Map.entry("zulu", "Z"),
+            Map.entry("cet", "+01:00"),
+            Map.entry("cest", "+02:00"),
+            Map.entry("mez", "+01:00"),
+            Map.entry("mesz", "+02:00"),
+            Map.entry("eet", "+02:00"),
+            Map.entry("eest", "+03:00"),
+            Map.entry("bst", "+01:00"),
+            Map.entry("wet", "Z"),
+            Map.entry("west", "+01:00"),
+            Map.entry("msk", "+03:00"),
+            Map.entry("wat", "+01:00"),
+            Map.entry("cat", "+02:00"),
+            Map.entry("eat", "+03:00"),
+            Map.entry("pht", "+08:00"),
+            Map.entry("est", "-05:00"),
+            Map.entry("edt", "-04:00"));
 
     private static final Map<String, String> CITIES = new HashMap<>();
 
@@ -40,12 +54,14 @@ final class ZoneFinder {
         List<Found<ZoneId>> found = new ArrayList<>();
         for (int i = 0; i < tokens.size(); i++) {
             int at = i;
-            Optional<String> known = Optional.ofNullable(ABBREVIATIONS.get(tokens.get(i).key())).filter(z -> behindTime(at));
+            Optional<String> known =
+                    Optional.ofNullable(ABBREVIATIONS.get(tokens.get(i).key())).filter(z -> behindTime(at));
             known.ifPresent(z -> found.add(new Found<>(ZoneId.of(z), at, at + 1, 0)));
             boolean timeWord = i + 1 < tokens.size() && tokens.get(i + 1).key().equals("time");
             if (timeWord && CITIES.containsKey(tokens.get(i).key())) {
                 found.add(new Found<>(ZoneId.of(CITIES.get(tokens.get(i).key())), i, i + 2, 0));
-            } else if (List.of("uk", "british", "london").contains(tokens.get(i).key()) && (behindTime(i) || timeWord)) {
+            } else if (List.of("uk", "british", "london").contains(tokens.get(i).key())
+                    && (behindTime(i) || timeWord)) {
                 found.add(new Found<>(ZoneId.of("Europe/London"), i, timeWord ? i + 2 : i + 1, 0));
             }
         }
@@ -53,7 +69,10 @@ final class ZoneFinder {
     }
 
     private boolean behindTime(int i) {
-        return i > 0 && (tokens.get(i - 1).number() || CalendarWords.afternoon(tokens.get(i - 1).key()).isPresent()
-                || tokens.get(i - 1).mark("(") || List.of("h", "hrs").contains(tokens.get(i - 1).key()));
+        return i > 0
+                && (tokens.get(i - 1).number()
+                        || CalendarWords.afternoon(tokens.get(i - 1).key()).isPresent()
+                        || tokens.get(i - 1).mark("(")
+                        || List.of("h", "hrs").contains(tokens.get(i - 1).key()));
     }
 }

@@ -14,8 +14,7 @@ import org.tidegate.rules.RulesResult;
 
 class SubjectReaderTest {
 
-    private static final SubjectReader READER =
-            new SubjectReader(((RulesResult.Loaded) RulesReader.bundled()).rules());
+    private static final SubjectReader READER = new SubjectReader(((RulesResult.Loaded) RulesReader.bundled()).rules());
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
@@ -36,14 +35,16 @@ class SubjectReaderTest {
 
     @Test
     void fallsBackToTheBodyAndSaysSo() {
-        SubjectReading reading = read("my result", "Hello, I am Maren Tollisker and tested at 06:34", "06:00").get(0);
+        SubjectReading reading = read("my result", "Hello, I am Maren Tollisker and tested at 06:34", "06:00")
+                .get(0);
         assertThat(reading.testTime()).contains(LocalDateTime.parse("2026-05-04T06:34"));
         assertThat(reading.source()).isNotEqualTo(SubjectReading.Source.SUBJECT);
     }
 
     @Test
     void aResultWordIsAClaimAndNoName() {
-        SubjectReading reading = read("NEGATIVE Ingrid Solbakkmo 10:03 heli", "", "09:30").get(0);
+        SubjectReading reading =
+                read("NEGATIVE Ingrid Solbakkmo 10:03 heli", "", "09:30").get(0);
         assertThat(reading.claim()).contains("NEGATIVE");
         assertThat(reading.name()).contains("Ingrid Solbakkmo");
     }
