@@ -192,13 +192,17 @@ final class DateFinder {
     private static List<LocalDate> dates(int... triples) {
         List<LocalDate> dates = new ArrayList<>();
         for (int i = 0; i < triples.length; i += 3) {
-            try {
-                dates.add(LocalDate.of(triples[i], triples[i + 1], triples[i + 2]));
-            } catch (DateTimeException e) {
-                continue;
-            }
+            date(triples[i], triples[i + 1], triples[i + 2]).ifPresent(dates::add);
         }
         return dates;
+    }
+
+    private static Optional<LocalDate> date(int year, int month, int day) {
+        try {
+            return Optional.of(LocalDate.of(year, month, day));
+        } catch (DateTimeException e) {
+            return Optional.empty();
+        }
     }
 
     private Optional<LocalDate> nearest(List<LocalDate> dates) {
