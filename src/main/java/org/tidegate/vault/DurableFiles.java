@@ -1,0 +1,73 @@
+package org.tidegate.vault;
+
+import java.io.BufferedOutputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
+import java.nio.file.Path;
+
+/** Files of one folder that are whole and lasting once {@link #write} has returned. */
+public final class DurableFiles {
+
+    private static final String TEMPORARY = ".part";
+    private static final int BUFFER = 1 << 16;
+
+    private final FileLayer layer;
+    private final Path folder;
+
+    /** Makes the folder where it is missing. */
+    public DurableFiles(FileLayer layer, Path folder) throws IOException {
+        this.layer = layer;
+        this.folder = folder;
+        if (!layer.exists(folder)) {
+            layer.createFolders(folder);
+            Path above = folder.toAbsolutePath().getParent();
+            if (above != null) {
+                layer.syncFolder(above);
+            }
+        }
+    }
+
+    /** What fills a file. */
+    @FunctionalInterface
+    public interface Content {
+        void writeTo(OutputStream out) throws IOException;
+    }
+
+    /** @throws IOException where anything on the way failed: the file then counts as not written */
+    public void write(String name, Content content) throws IOException {
+        Path temporary = folder.resolve(name + TEMPORARY);
+        try {
+            try (OutputStream out = new BufferedOutputStream(layer.create(temporary), BUFFER)) {
+                content.writeTo(out);
+            }
+            layer.sync(temporary);
+            layer.rename(temporary, folder.resolve(name));
+            layer.syncFolder(folder);
+        } catch (IOException e) {
+            dropQuietly(temporary, e);
+            throw e;
+        }
+    }
+
+    private void dropQuietly(Path temporary, IOException cause) {
+        try {
+            layer.deleteIfExists(temporary);
+        } catch (IOException e) {
+            cause.addSuppressed(e);
+        }
+    }
+
+    public InputStream open(String name) throws IOException {
+        return layer.open(folder.resolve(name));
+    }
+
+    public boolean exists(String name) {
+        return layer.exists(folder.resolve(name));
+    }
+
+    public void delete(String name) throws IOException {
+        layer.deleteIfExists(folder.resolve(name));
+        layer.syncFolder(folder);
+    }
+}
