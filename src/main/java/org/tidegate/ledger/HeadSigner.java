@@ -43,7 +43,8 @@ public final class HeadSigner {
         try {
             KeyFactory factory = KeyFactory.getInstance("Ed25519");
             return new HeadSigner(
-                    factory.generatePrivate(new PKCS8EncodedKeySpec(Base64.getDecoder().decode(halves[0]))),
+                    factory.generatePrivate(
+                            new PKCS8EncodedKeySpec(Base64.getDecoder().decode(halves[0]))),
                     publicKey(halves[1]));
         } catch (GeneralSecurityException e) {
             throw new IllegalArgumentException("the ledger key is not an Ed25519 key pair", e);
@@ -74,8 +75,7 @@ public final class HeadSigner {
             Signature signature = Signature.getInstance("Ed25519");
             signature.initSign(privateKey);
             signature.update(SignedHead.signedBytes(size, root, time, keyId()));
-            return new SignedHead(
-                    size, root, time, keyId(), Base64.getEncoder().encodeToString(signature.sign()));
+            return new SignedHead(size, root, time, keyId(), Base64.getEncoder().encodeToString(signature.sign()));
         } catch (GeneralSecurityException e) {
             throw new IllegalStateException("the head could not be signed", e);
         }

@@ -17,7 +17,12 @@ import java.util.TreeMap;
  * @param references what it is about, by name: message identifiers, salted or keyed hashes
  */
 public record LedgerEvent(
-        long sequence, Instant time, String kind, String who, List<String> codes, SortedMap<String, String> references) {
+        long sequence,
+        Instant time,
+        String kind,
+        String who,
+        List<String> codes,
+        SortedMap<String, String> references) {
 
     public LedgerEvent {
         codes = List.copyOf(codes);

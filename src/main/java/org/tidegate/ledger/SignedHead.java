@@ -20,10 +20,15 @@ public record SignedHead(long size, Hash root, Instant time, String keyId, Strin
 
     static byte[] signedBytes(long size, Hash root, Instant time, String keyId) {
         return CanonicalJson.write(Map.of(
-                "v", LeafFormat.VERSION,
-                "size", size,
-                "root", root.hex(),
-                "time", time.truncatedTo(ChronoUnit.MILLIS).toString(),
-                "key", keyId));
+                "v",
+                LeafFormat.VERSION,
+                "size",
+                size,
+                "root",
+                root.hex(),
+                "time",
+                time.truncatedTo(ChronoUnit.MILLIS).toString(),
+                "key",
+                keyId));
     }
 }

@@ -1,9 +1,9 @@
 package org.tidegate.vault;
 
 import com.google.crypto.tink.subtle.AesGcmJce;
-import java.nio.charset.StandardCharsets;
 import java.io.IOException;
 import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
 import java.security.GeneralSecurityException;
 import java.security.SecureRandom;
 import java.util.Base64;

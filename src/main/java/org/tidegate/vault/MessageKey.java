@@ -16,7 +16,8 @@ public record MessageKey(byte[] key, byte[] salt, String blobName) {
 
     public static MessageKey random(SecureRandom random) {
         byte[] name = bytes(random, 16);
-        return new MessageKey(bytes(random, 32), bytes(random, 32), HexFormat.of().formatHex(name));
+        return new MessageKey(
+                bytes(random, 32), bytes(random, 32), HexFormat.of().formatHex(name));
     }
 
     /** SHA-256(salt ‖ message), hexadecimal: what the ledger holds of a message. */

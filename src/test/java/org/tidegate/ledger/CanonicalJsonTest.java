@@ -25,7 +25,8 @@ class CanonicalJsonTest {
     void outsideFilesComeOutByteForByte(String name) throws IOException {
         Path folder = Path.of(System.getProperty("tidegate.data", "../shared/data"), "standards/jcs/testdata");
         assumeTrue(Files.exists(folder), "skipped: there is no " + folder);
-        Object value = new JsonMapper().readValue(folder.resolve("input/" + name + ".json").toFile(), Object.class);
+        Object value = new JsonMapper()
+                .readValue(folder.resolve("input/" + name + ".json").toFile(), Object.class);
         assertThat(CanonicalJson.write(value))
                 .asString(StandardCharsets.UTF_8)
                 .isEqualTo(Files.readString(folder.resolve("output/" + name + ".json")));

@@ -43,7 +43,11 @@ class LedgerAuditTest {
 
     @Test
     void aChangedLeafIsFound() {
-        leaves.set(5, new String(leaves.get(5), StandardCharsets.UTF_8).replace("note", "nope").getBytes(StandardCharsets.UTF_8));
+        leaves.set(
+                5,
+                new String(leaves.get(5), StandardCharsets.UTF_8)
+                        .replace("note", "nope")
+                        .getBytes(StandardCharsets.UTF_8));
         assertThat(LedgerAudit.check(leaves, heads, signer.publicKey()).faults())
                 .hasSize(16)
                 .first()
@@ -62,7 +66,8 @@ class LedgerAuditTest {
 
     @Test
     void anotherKeyIsFound() {
-        assertThat(LedgerAudit.check(leaves, heads, HeadSigner.generate().publicKey()).faults())
+        assertThat(LedgerAudit.check(leaves, heads, HeadSigner.generate().publicKey())
+                        .faults())
                 .hasSize(21)
                 .allSatisfy(f -> assertThat(f).contains("not signed by the given key"));
     }
@@ -71,7 +76,8 @@ class LedgerAuditTest {
     void theKeyPairSurvivesItsWrittenForm() {
         HeadSigner again = HeadSigner.of(signer.encoded());
         assertThat(again.keyId()).isEqualTo(signer.keyId());
-        assertThat(HeadSigner.verifies(again.sign(0, Hash.EMPTY, NOON), signer.publicKey())).isTrue();
+        assertThat(HeadSigner.verifies(again.sign(0, Hash.EMPTY, NOON), signer.publicKey()))
+                .isTrue();
     }
 
     static StoredHead stored(SignedHead head) {

@@ -57,7 +57,9 @@ class MerkleOutsideTest {
     void outsideInclusionProofsAreJudgedAlike() {
         for (Path file : cases("inclusion")) {
             JsonNode c = read(file);
-            assertThat(includes(c)).as(file.toString()).isEqualTo(!c.get("wantErr").asBoolean());
+            assertThat(includes(c))
+                    .as(file.toString())
+                    .isEqualTo(!c.get("wantErr").asBoolean());
         }
     }
 
@@ -68,7 +70,9 @@ class MerkleOutsideTest {
             JsonNode c = read(file);
             long older = number(c.get("size1"));
             if (older > 0) {
-                assertThat(consistent(c)).as(file.toString()).isEqualTo(!c.get("wantErr").asBoolean());
+                assertThat(consistent(c))
+                        .as(file.toString())
+                        .isEqualTo(!c.get("wantErr").asBoolean());
             }
         }
     }
@@ -83,8 +87,11 @@ class MerkleOutsideTest {
             Hash root = Proofs.root(tree);
             for (int i = 0; i < size; i++) {
                 List<Hash> path = Proofs.inclusion(tree, i);
-                assertThat(Proofs.includes(tree.get(i), i, size, path, root)).as("leaf %d of %d", i, size).isTrue();
-                assertThat(Proofs.includes(tree.get(i), i, size, path, Hash.EMPTY)).isFalse();
+                assertThat(Proofs.includes(tree.get(i), i, size, path, root))
+                        .as("leaf %d of %d", i, size)
+                        .isTrue();
+                assertThat(Proofs.includes(tree.get(i), i, size, path, Hash.EMPTY))
+                        .isFalse();
             }
             for (int older = 0; older <= size; older++) {
                 Hash olderRoot = Proofs.root(leaves.subList(0, older));
@@ -99,7 +106,11 @@ class MerkleOutsideTest {
     private static boolean includes(JsonNode c) {
         try {
             return Proofs.includes(
-                    hash(c.get("leafHash")), number(c.get("leafIdx")), number(c.get("treeSize")), path(c), hash(c.get("root")));
+                    hash(c.get("leafHash")),
+                    number(c.get("leafIdx")),
+                    number(c.get("treeSize")),
+                    path(c),
+                    hash(c.get("root")));
         } catch (IllegalArgumentException e) {
             return false;
         }
@@ -108,15 +119,18 @@ class MerkleOutsideTest {
     private static boolean consistent(JsonNode c) {
         try {
             return Proofs.consistent(
-                    number(c.get("size1")), number(c.get("size2")), path(c), hash(c.get("root1")), hash(c.get("root2")));
+                    number(c.get("size1")),
+                    number(c.get("size2")),
+                    path(c),
+                    hash(c.get("root1")),
+                    hash(c.get("root2")));
         } catch (IllegalArgumentException e) {
             return false;
         }
     }
 
     private static List<Path> cases(String kind) {
-        Path folder = Path.of(
-                System.getProperty("tidegate.data", "../shared/data"), "standards/merkle/testdata", kind);
+        Path folder = Path.of(System.getProperty("tidegate.data", "../shared/data"), "standards/merkle/testdata", kind);
         assumeTrue(Files.exists(folder), "skipped: there is no " + folder);
         try (Stream<Path> files = Files.walk(folder)) {
             return files.filter(f -> f.toString().endsWith(".json")).sorted().toList();

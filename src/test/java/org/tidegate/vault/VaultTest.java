@@ -41,7 +41,8 @@ class VaultTest {
         assertThatThrownBy(() -> open(key, changed)).isInstanceOf(IOException.class);
         assertThatThrownBy(() -> open(key, Arrays.copyOf(sealed, 4200))).isInstanceOf(IOException.class);
         assertThatThrownBy(() -> open(renamed, sealed)).isInstanceOf(IOException.class);
-        assertThatThrownBy(() -> open(MessageKey.random(new SecureRandom()), sealed)).isInstanceOf(IOException.class);
+        assertThatThrownBy(() -> open(MessageKey.random(new SecureRandom()), sealed))
+                .isInstanceOf(IOException.class);
     }
 
     @Test
@@ -69,7 +70,9 @@ class VaultTest {
             assertThat(there || !reported).as("stopped after %d steps", stop).isTrue();
             if (there) {
                 try (InputStream in = files.open("blob")) {
-                    assertThat(in.readAllBytes()).as("stopped after %d steps", stop).isEqualTo(plain);
+                    assertThat(in.readAllBytes())
+                            .as("stopped after %d steps", stop)
+                            .isEqualTo(plain);
                 }
             }
         }
@@ -113,7 +116,8 @@ class VaultTest {
     }
 
     private static int indexOf(byte[] all, byte[] part) {
-        return part.length < 16 ? -1 : new String(all, StandardCharsets.ISO_8859_1)
-                .indexOf(new String(part, StandardCharsets.ISO_8859_1));
+        return part.length < 16
+                ? -1
+                : new String(all, StandardCharsets.ISO_8859_1).indexOf(new String(part, StandardCharsets.ISO_8859_1));
     }
 }

@@ -33,7 +33,8 @@ public final class LedgerAudit {
     private long heads;
 
     private LedgerAudit(List<StoredHead> heads, String publicKey) throws GeneralSecurityException {
-        heads.forEach(h -> pending.computeIfAbsent(h.size(), s -> new ArrayList<>()).add(h));
+        heads.forEach(
+                h -> pending.computeIfAbsent(h.size(), s -> new ArrayList<>()).add(h));
         sha = MessageDigest.getInstance("SHA-256");
         key = KeyFactory.getInstance("Ed25519")
                 .generatePublic(new X509EncodedKeySpec(Base64.getDecoder().decode(publicKey)));
@@ -134,7 +135,8 @@ public final class LedgerAudit {
 
     private AuditResult result() {
         pending.keySet()
-                .forEach(size -> faults.add("A head of size " + size + " was signed, but only " + leaves + " leaves are there"));
+                .forEach(size ->
+                        faults.add("A head of size " + size + " was signed, but only " + leaves + " leaves are there"));
         return new AuditResult(leaves, heads, root(), List.copyOf(faults));
     }
 }
