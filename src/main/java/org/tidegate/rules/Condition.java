@@ -21,8 +21,6 @@ public final class Condition {
         }
     }
 
-    /** Holds for no facts at all. */
-    public static final Condition NEVER = of("false");
 
     private final String text;
     private final CelRuntime.Program program;

@@ -1,0 +1,57 @@
+package org.tidegate.rules;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+
+/** A copy of the live rules to damage. */
+record RulesFolder(Path path) {
+
+    static RulesFolder copyTo(Path target) throws IOException {
+        Path live = Path.of("rules");
+        try (Stream<Path> all = Files.walk(live)) {
+            for (Path p : all.toList()) {
+                Path copy = target.resolve(live.relativize(p).toString());
+                if (Files.isDirectory(p)) {
+                    Files.createDirectories(copy);
+                } else {
+                    Files.copy(p, copy);
+                }
+            }
+        }
+        return new RulesFolder(target);
+    }
+
+    /** Replaces the first occurrence of {@code from}, which must be there. */
+    RulesFolder edit(String file, String from, String to) {
+        try {
+            String text = Files.readString(path.resolve(file));
+            assertThat(text).as(file).contains(from);
+            int at = text.indexOf(from);
+            Files.writeString(path.resolve(file), text.substring(0, at) + to + text.substring(at + from.length()));
+            return this;
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    /** The line on which {@code text} stands first, from 1. */
+    int lineOf(String file, String text) throws IOException {
+        List<String> lines = Files.readAllLines(path.resolve(file));
+        for (int i = 0; i < lines.size(); i++) {
+            if (lines.get(i).contains(text)) {
+                return i + 1;
+            }
+        }
+        throw new IllegalArgumentException(text + " is not in " + file);
+    }
+
+    List<RuleFault> faults() {
+        return Rules.load(path) instanceof RulesResult.Faulty f ? f.faults() : List.of();
+    }
+}
