@@ -21,7 +21,6 @@ public final class Condition {
         }
     }
 
-
     private final String text;
     private final CelRuntime.Program program;
 

@@ -71,7 +71,9 @@ class RuleFaultsTest {
                         "limits.yaml the file is missing",
                         "texts/pl.yaml 'Twoja wiadomość dotarła do nas o {recieved}. Dziękujemy.' is not a text of a letter: "
                                 + "unknown placeholder {recieved}; known: "
-                                + String.join(", ", Template.PLACEHOLDERS.stream().sorted().toList()),
+                                + String.join(
+                                        ", ",
+                                        Template.PLACEHOLDERS.stream().sorted().toList()),
                         "timing.yaml the key 'grace' is missing",
                         "timing.yaml 'ten' is not a duration such as PT20M (ISO 8601), not negative",
                         "timings.yaml nothing reads this file");
@@ -91,13 +93,13 @@ class RuleFaultsTest {
         RulesFolder rules = RulesFolder.copyTo(folder.resolve("rules"))
                 .edit("texts/en.yaml", "  isolation:", "  quarantine:")
                 .edit("texts/en.yaml", "Call {urgent_number} now.", "Call now.")
-                .edit("texts/es.yaml", "Responde antes de las {until}, por favor.\"\n    otherwise", "Responde.\"\n    otherwise");
+                .edit(
+                        "texts/es.yaml",
+                        "Responde antes de las {until}, por favor.\"\n    otherwise",
+                        "Responde.\"\n    otherwise");
         assertThat(rules.faults())
                 .extracting(RuleFault::what)
-                .contains(
-                        "the key 'isolation' is missing",
-                        "the text lacks {urgent_number}",
-                        "the text lacks {until}");
+                .contains("the key 'isolation' is missing", "the text lacks {urgent_number}", "the text lacks {until}");
     }
 
     @Test
@@ -126,8 +128,9 @@ class RuleFaultsTest {
 
     @Test
     void aMissingFolderIsOneFault() {
-        assertThat(Rules.load(folder.resolve("nowhere"))).isInstanceOfSatisfying(
-                RulesResult.Faulty.class, f -> assertThat(f.faults()).hasSize(1));
+        assertThat(Rules.load(folder.resolve("nowhere")))
+                .isInstanceOfSatisfying(
+                        RulesResult.Faulty.class, f -> assertThat(f.faults()).hasSize(1));
     }
 
     @Test
