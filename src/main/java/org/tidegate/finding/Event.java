@@ -19,13 +19,16 @@ public record Event(Kind kind, int index) {
         /** A mail server takes the message over. */
         HOP,
         /** Our own boundary server takes it over. */
-        ARRIVED
+        ARRIVED,
+        /** The moment at which a device's clock showed 1970-01-01T00:00 UTC: {@link #EPOCH} exactly where that clock is right. */
+        DEVICE_ZERO
     }
 
     public static final Event EPOCH = new Event(Kind.EPOCH, 0);
     public static final Event TEST = new Event(Kind.TEST, 0);
     public static final Event SENT = new Event(Kind.SENT, 0);
     public static final Event ARRIVED = new Event(Kind.ARRIVED, 0);
+    public static final Event DEVICE_ZERO = new Event(Kind.DEVICE_ZERO, 0);
 
     public static Event photo(int index) {
         return new Event(Kind.PHOTO, index);
