@@ -1,0 +1,118 @@
+package org.tidegate.examination.timing;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.tidegate.finding.Clock;
+import org.tidegate.finding.Event;
+import org.tidegate.message.HeaderDate;
+import org.tidegate.message.TraceHop;
+import org.tidegate.rules.TimingRules;
+
+/** One message's way from the participant to us, as clues. */
+final class Journey {
+
+    /** A stamp to the second may stand for anything up to the next one. */
+    static final Duration SECOND = Duration.ofMillis(999);
+
+    private final Arrival arrival;
+    private final TimingRules rules;
+    private final Wording wording;
+
+    Journey(Arrival arrival, TimingRules rules) {
+        this.arrival = arrival;
+        this.rules = rules;
+        this.wording = new Wording(rules.zone());
+    }
+
+    /** The first server that took the message over; our own where no other one is on record. */
+    Event firstHop() {
+        return arrival.foreign().isEmpty() ? Event.ARRIVED : Event.hop(0);
+    }
+
+    List<Constraint> order() {
+        List<Constraint> order = new ArrayList<>();
+        Event last = Event.SENT;
+        for (int k = 0; k < arrival.foreign().size(); k++) {
+            order.add(Clues.order(last, Event.hop(k), "a server takes a message over after it was handed on"));
+            last = Event.hop(k);
+        }
+        order.add(Clues.order(last, Event.ARRIVED, "a message reaches us after it was handed on"));
+        return order;
+    }
+
+    Optional<Constraint> arrivalClue() {
+        return arrival.time().map(time -> {
+            String host = arrival.boundary().flatMap(TraceHop::by).orElse("our mailbox");
+            return new Clues.Source(
+                            new Clock(Clock.Kind.OWN_SERVER, host),
+                            arrival.boundary().map(h -> "Received line " + (h.position() + 1)).orElse("delivery time"),
+                            "our mail server took the message at " + wording.time(time),
+                            List.of(),
+                            rules.ownClock(),
+                            Rank.RECORDED)
+                    .at(Event.ARRIVED, time, time.plus(SECOND));
+        });
+    }
+
+    /** Hops whose times may prove something: see {@link #doubtful}. */
+    List<Constraint> trustedHops() {
+        return hops(doubtful(), arrival.foreign().size());
+    }
+
+    /** All hops: they may support a milder verdict. */
+    List<Constraint> allHops() {
+        return hops(0, arrival.foreign().size());
+    }
+
+    private List<Constraint> hops(int from, int to) {
+        List<Constraint> clues = new ArrayList<>();
+        for (int k = from; k < to; k++) {
+            hopClue(k).ifPresent(clues::add);
+        }
+        return clues;
+    }
+
+    private Optional<Constraint> hopClue(int k) {
+        TraceHop hop = arrival.foreign().get(k);
+        return time(k).map(time -> {
+            String host = hop.by().orElse("an unnamed server");
+            return new Clues.Source(
+                            new Clock(Clock.Kind.OTHER_SERVER, host),
+                            "Received line " + (hop.position() + 1),
+                            "the mail server " + host + " took the message at " + wording.time(time),
+                            List.of(Assumptions.serverHonest(host)),
+                            rules.serverClock(),
+                            Rank.NETWORK)
+                    .at(Event.hop(k), time, time.plus(SECOND));
+        });
+    }
+
+    private Optional<Instant> time(int k) {
+        return arrival.foreign().get(k).time().filter(t -> t.offset().isPresent()).map(HeaderDate::instant);
+    }
+
+    /** How many hops from the first one on prove nothing: all where the chain runs backwards, else all up to the last long gap. */
+    private int doubtful() {
+        int doubtful = 0;
+        Optional<Instant> earlier = Optional.empty();
+        int count = arrival.foreign().size();
+        for (int k = 0; k <= count; k++) {
+            Optional<Instant> now = k < count ? time(k) : arrival.time();
+            if (now.isEmpty()) {
+                continue;
+            }
+            if (earlier.isPresent()) {
+                Duration gap = Duration.between(earlier.get(), now.get());
+                if (gap.compareTo(rules.serverClock().multipliedBy(-2)) < 0) {
+                    return count;
+                }
+                doubtful = gap.compareTo(rules.hopGap()) > 0 ? k : doubtful;
+            }
+            earlier = now;
+        }
+        return doubtful;
+    }
+}

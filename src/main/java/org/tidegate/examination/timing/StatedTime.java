@@ -1,0 +1,70 @@
+package org.tidegate.examination.timing;
+
+import java.time.Instant;
+import java.time.LocalDateTime;
+import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.tidegate.finding.Assumption;
+import org.tidegate.finding.SubjectReading;
+import org.tidegate.message.HeaderDate;
+
+/**
+ * The test time that a participant stated, set against the clinic's own record.
+ *
+ * @param time the reading of it that fits the record, else the plain one
+ * @param fits whether it lies within the record's bounds
+ * @param leansOn what that reading leans on
+ */
+record StatedTime(Instant time, boolean fits, List<Assumption> leansOn) {
+
+    /** Bounds of the clinic's record and the zone in which walls are read. */
+    interface Record {
+        boolean admits(Instant time);
+
+        List<Instant> instants(LocalDateTime wall);
+    }
+
+    static Optional<StatedTime> of(Optional<SubjectReading> reading, Optional<HeaderDate> date, Record record) {
+        return reading.flatMap(r -> r.testTime().flatMap(wall -> of(r, wall, date, record)));
+    }
+
+    private static Optional<StatedTime> of(
+            SubjectReading reading, LocalDateTime wall, Optional<HeaderDate> date, Record record) {
+        List<StatedTime> candidates = new ArrayList<>();
+        for (LocalDateTime w : meanings(reading, wall)) {
+            for (Instant time : record.instants(w)) {
+                candidates.add(candidate(time, record, List.of(Assumptions.STATED_IS_TIMER)));
+            }
+        }
+        phoneOffset(reading, date)
+                .map(o -> candidate(
+                        wall.toInstant(o),
+                        record,
+                        List.of(Assumptions.STATED_IN_PHONE_ZONE, Assumptions.STATED_IS_TIMER)))
+                .ifPresent(candidates::add);
+        return candidates.stream().filter(StatedTime::fits).findFirst().or(() -> candidates.stream()
+                .findFirst());
+    }
+
+    private static StatedTime candidate(Instant time, Record record, List<Assumption> leansOn) {
+        return new StatedTime(time, record.admits(time), leansOn);
+    }
+
+    /** A wall without a date may belong to the day before or after; an hour up to twelve may be meant on a twelve-hour clock. */
+    private static List<LocalDateTime> meanings(SubjectReading reading, LocalDateTime wall) {
+        List<LocalDateTime> days = reading.dateStated()
+                ? List.of(wall)
+                : List.of(wall, wall.minusDays(1), wall.plusDays(1));
+        List<LocalDateTime> all = new ArrayList<>(days);
+        if (wall.getHour() < 12) {
+            days.forEach(day -> all.add(day.plusHours(12)));
+        }
+        return all;
+    }
+
+    private static Optional<ZoneOffset> phoneOffset(SubjectReading reading, Optional<HeaderDate> date) {
+        return reading.statedZone().isPresent() ? Optional.empty() : date.flatMap(HeaderDate::offset);
+    }
+}
