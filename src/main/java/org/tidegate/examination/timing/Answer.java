@@ -28,7 +28,6 @@ record Answer(Verdict verdict, long margin, boolean late, boolean beforeStart, L
     /** One edge of a proving path. */
     record Link(DerivationStep step, List<Assumption> leansOn) {}
 
-
     /** The answer of one belief. */
     static Answer of(Question q, Belief belief) {
         Network word = belief.word();
@@ -61,8 +60,7 @@ record Answer(Verdict verdict, long margin, boolean late, boolean beforeStart, L
         return new Answer(Verdict.INSIDE, margin, false, false, chains);
     }
 
-    private static Answer outside(
-            long margin, boolean late, boolean beforeStart, List<Link> chain) {
+    private static Answer outside(long margin, boolean late, boolean beforeStart, List<Link> chain) {
         return new Answer(Verdict.OUTSIDE, margin, late, beforeStart, List.of(chain));
     }
 
@@ -82,15 +80,17 @@ record Answer(Verdict verdict, long margin, boolean late, boolean beforeStart, L
         }
         Set<List<Link>> chains = new LinkedHashSet<>();
         answers.forEach(a -> chains.addAll(a.chains()));
-        Answer closest = answers.stream().min(Comparator.comparingLong(a -> Math.abs(a.margin()))).orElse(first);
-        return new Answer(
-                first.verdict(), closest.margin(), first.late(), first.beforeStart(), List.copyOf(chains));
+        Answer closest = answers.stream()
+                .min(Comparator.comparingLong(a -> Math.abs(a.margin())))
+                .orElse(first);
+        return new Answer(first.verdict(), closest.margin(), first.late(), first.beforeStart(), List.copyOf(chains));
     }
 
     /** The verdict with its proof. */
     WindowVerdict verdict(WindowVerdict.Check check, Level level) {
         if (!decided()) {
-            return new WindowVerdict(check, Verdict.UNDETERMINED, Optional.empty(), List.of(), Optional.empty(), List.of());
+            return new WindowVerdict(
+                    check, Verdict.UNDETERMINED, Optional.empty(), List.of(), Optional.empty(), List.of());
         }
         TreeMap<String, Assumption> assumptions = new TreeMap<>();
         List<DerivationStep> steps = new ArrayList<>();

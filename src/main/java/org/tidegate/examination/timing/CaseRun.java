@@ -25,9 +25,8 @@ final class CaseRun {
     }
 
     Answer answer(Question question, Level level) {
-        return Answer.agreed(beliefs(level).stream()
-                .map(b -> Answer.of(question, b))
-                .toList());
+        return Answer.agreed(
+                beliefs(level).stream().map(b -> Answer.of(question, b)).toList());
     }
 
     List<Belief> beliefs() {

@@ -20,7 +20,14 @@ final class Clues {
     /** {@code later} is not before {@code earlier}. */
     static Constraint order(Event earlier, Event later, String words) {
         Clue clue = new Clue(
-                earlier, later, Optional.of(Duration.ZERO), Optional.empty(), NATURE, "order of events", words, List.of());
+                earlier,
+                later,
+                Optional.of(Duration.ZERO),
+                Optional.empty(),
+                NATURE,
+                "order of events",
+                words,
+                List.of());
         return new Constraint(clue, 0, Rank.ORDER);
     }
 
@@ -38,8 +45,7 @@ final class Clues {
 
         /** The event does not lie before {@code from}. */
         Constraint notBefore(Event event, Instant from) {
-            return between(
-                    Event.EPOCH, event, Optional.of(Duration.between(Instant.EPOCH, from)), Optional.empty());
+            return between(Event.EPOCH, event, Optional.of(Duration.between(Instant.EPOCH, from)), Optional.empty());
         }
 
         /** The event does not lie after {@code to}. */

@@ -48,7 +48,9 @@ final class Journey {
             String host = arrival.boundary().flatMap(TraceHop::by).orElse("our mailbox");
             return new Clues.Source(
                             new Clock(Clock.Kind.OWN_SERVER, host),
-                            arrival.boundary().map(h -> "Received line " + (h.position() + 1)).orElse("delivery time"),
+                            arrival.boundary()
+                                    .map(h -> "Received line " + (h.position() + 1))
+                                    .orElse("delivery time"),
                             "our mail server took the message at " + wording.time(time),
                             List.of(),
                             rules.ownClock(),
@@ -91,7 +93,11 @@ final class Journey {
     }
 
     private Optional<Instant> time(int k) {
-        return arrival.foreign().get(k).time().filter(t -> t.offset().isPresent()).map(HeaderDate::instant);
+        return arrival.foreign()
+                .get(k)
+                .time()
+                .filter(t -> t.offset().isPresent())
+                .map(HeaderDate::instant);
     }
 
     /** How many hops from the first one on prove nothing: all where the chain runs backwards, else all up to the last long gap. */

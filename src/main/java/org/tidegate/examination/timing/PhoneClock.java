@@ -25,7 +25,8 @@ final class PhoneClock {
         boolean proven = least > 0 || most < 0;
         boolean bounded = least > -Network.FREE && most < Network.FREE;
         return proven && bounded
-                ? Optional.of(new TimeJudgement.PhoneClockError(phone, Duration.ofMillis(least), Duration.ofMillis(most)))
+                ? Optional.of(
+                        new TimeJudgement.PhoneClockError(phone, Duration.ofMillis(least), Duration.ofMillis(most)))
                 : Optional.empty();
     }
 }

@@ -38,7 +38,8 @@ final class PhotoClues {
     private final TimingRules rules;
     private final Wording wording;
 
-    PhotoClues(PictureFinding picture, Optional<HeaderDate> date, boolean samePhone, Journey journey, TimingRules rules) {
+    PhotoClues(
+            PictureFinding picture, Optional<HeaderDate> date, boolean samePhone, Journey journey, TimingRules rules) {
         this.picture = picture;
         this.date = date;
         this.samePhone = samePhone;
@@ -123,18 +124,21 @@ final class PhotoClues {
 
     /** What the same phone's clock showed when the message was sent. */
     Optional<Constraint> sent() {
-        return date.filter(d -> samePhone).map(d -> new Clues.Source(
-                        clock(),
-                        "Date",
-                        "the message says " + wall(d.wall()) + zoned(d.offset()) + " by the clock of the same phone",
-                        List.of(Assumptions.SAME_PHONE),
-                        Duration.ZERO,
-                        Rank.SAME_DEVICE)
-                .between(
-                        Event.DEVICE_ZERO,
-                        Event.SENT,
-                        Optional.of(Duration.between(Instant.EPOCH, d.instant())),
-                        Optional.of(Duration.between(Instant.EPOCH, d.instant().plus(Journey.SECOND)))));
+        return date.filter(d -> samePhone)
+                .map(d -> new Clues.Source(
+                                clock(),
+                                "Date",
+                                "the message says " + wall(d.wall()) + zoned(d.offset())
+                                        + " by the clock of the same phone",
+                                List.of(Assumptions.SAME_PHONE),
+                                Duration.ZERO,
+                                Rank.SAME_DEVICE)
+                        .between(
+                                Event.DEVICE_ZERO,
+                                Event.SENT,
+                                Optional.of(Duration.between(Instant.EPOCH, d.instant())),
+                                Optional.of(Duration.between(
+                                        Instant.EPOCH, d.instant().plus(Journey.SECOND)))));
     }
 
     /** The phone's clock is right. */
@@ -175,6 +179,7 @@ final class PhotoClues {
     }
 
     private static String zoned(Optional<ZoneOffset> offset) {
-        return offset.map(o -> " (" + (o.getTotalSeconds() == 0 ? "UTC" : o.getId()) + ")").orElse("");
+        return offset.map(o -> " (" + (o.getTotalSeconds() == 0 ? "UTC" : o.getId()) + ")")
+                .orElse("");
     }
 }

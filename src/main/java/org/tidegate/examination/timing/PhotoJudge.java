@@ -105,7 +105,8 @@ final class PhotoJudge {
 
     private List<Constraint> clockClues(Optional<Constraint> captured, Optional<Constraint> sent, ZoneCase zone) {
         List<Constraint> clues = new ArrayList<>();
-        boolean zoneCancels = zone.standing() == Standing.FROM_DATE && zone.offset().isEmpty();
+        boolean zoneCancels =
+                zone.standing() == Standing.FROM_DATE && zone.offset().isEmpty();
         if (captured.isPresent() && !zoneCancels) {
             clues.add(photo.clockRight(List.of()));
         }
@@ -124,7 +125,7 @@ final class PhotoJudge {
     }
 
     static Stream<Constraint> allowedBy(TimingRules rules, Stream<Constraint> clues) {
-        return clues.filter(c -> c.clue().leansOn().stream()
-                .allMatch(a -> rules.assumptions().contains(a.name())));
+        return clues.filter(c ->
+                c.clue().leansOn().stream().allMatch(a -> rules.assumptions().contains(a.name())));
     }
 }

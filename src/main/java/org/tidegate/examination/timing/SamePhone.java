@@ -22,8 +22,9 @@ final class SamePhone {
             return false;
         }
         String program = plain(mailProgram.get());
-        List<String> camera =
-                Stream.concat(picture.model().stream(), picture.make().stream()).map(SamePhone::plain).toList();
+        List<String> camera = Stream.concat(picture.model().stream(), picture.make().stream())
+                .map(SamePhone::plain)
+                .toList();
         if (rules.notAPhone().stream().anyMatch(word -> names(program, plain(word)))) {
             return false;
         }

@@ -31,7 +31,12 @@ final class SentJudge {
 
     record Result(WindowVerdict verdict, boolean softened, boolean outage) {}
 
-    Result judge(List<Constraint> testClues, Journey journey, Optional<HeaderDate> date, Arrival arrival, List<Outage> outages) {
+    Result judge(
+            List<Constraint> testClues,
+            Journey journey,
+            Optional<HeaderDate> date,
+            Arrival arrival,
+            List<Outage> outages) {
         List<Constraint> clues = new ArrayList<>(testClues);
         journey.arrivalClue().ifPresent(clues::add);
         CaseRun run = new CaseRun(clues);
@@ -52,7 +57,9 @@ final class SentJudge {
         Duration within = protocol.submitWithin();
         return switch (protocol.submitFrom()) {
             case TEST -> Question.notLater(Check.SENT, Event.TEST, event, within);
-            case READ_FROM -> Question.notLater(Check.SENT, Event.TEST, event, protocol.readFrom().plus(within));
+            case READ_FROM ->
+                Question.notLater(
+                        Check.SENT, Event.TEST, event, protocol.readFrom().plus(within));
             case SLOT_END -> {
                 Instant end = test.appointment().slotEnd().toInstant().plus(within);
                 yield Question.notLater(Check.SENT, Event.EPOCH, event, Duration.between(Instant.EPOCH, end));
@@ -70,11 +77,11 @@ final class SentJudge {
             List<Outage> outages) {
         List<Instant> sentBy = sentBefore(testClues, journey, date);
         boolean outage = arrival.time().isPresent()
-                && outages.stream().anyMatch(o -> explains(o, sentBy, arrival.time().get()));
+                && outages.stream()
+                        .anyMatch(o -> explains(o, sentBy, arrival.time().get()));
         boolean softened = !outage && !sentBy.isEmpty();
-        WindowVerdict verdict = outage || softened
-                ? Answer.undetermined().verdict(Check.SENT, level)
-                : late.verdict(Check.SENT, level);
+        WindowVerdict verdict =
+                outage || softened ? Answer.undetermined().verdict(Check.SENT, level) : late.verdict(Check.SENT, level);
         return new Result(verdict, softened, outage);
     }
 

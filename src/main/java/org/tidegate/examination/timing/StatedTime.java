@@ -44,8 +44,10 @@ record StatedTime(Instant time, boolean fits, List<Assumption> leansOn) {
                         record,
                         List.of(Assumptions.STATED_IN_PHONE_ZONE, Assumptions.STATED_IS_TIMER)))
                 .ifPresent(candidates::add);
-        return candidates.stream().filter(StatedTime::fits).findFirst().or(() -> candidates.stream()
-                .findFirst());
+        return candidates.stream()
+                .filter(StatedTime::fits)
+                .findFirst()
+                .or(() -> candidates.stream().findFirst());
     }
 
     private static StatedTime candidate(Instant time, Record record, List<Assumption> leansOn) {
@@ -54,9 +56,8 @@ record StatedTime(Instant time, boolean fits, List<Assumption> leansOn) {
 
     /** A wall without a date may belong to the day before or after; an hour up to twelve may be meant on a twelve-hour clock. */
     private static List<LocalDateTime> meanings(SubjectReading reading, LocalDateTime wall) {
-        List<LocalDateTime> days = reading.dateStated()
-                ? List.of(wall)
-                : List.of(wall, wall.minusDays(1), wall.plusDays(1));
+        List<LocalDateTime> days =
+                reading.dateStated() ? List.of(wall) : List.of(wall, wall.minusDays(1), wall.plusDays(1));
         List<LocalDateTime> all = new ArrayList<>(days);
         if (wall.getHour() < 12) {
             days.forEach(day -> all.add(day.plusHours(12)));

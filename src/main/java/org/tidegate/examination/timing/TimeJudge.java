@@ -12,12 +12,9 @@ import org.tidegate.examination.timing.TimeJudgement.PhotoRef;
 import org.tidegate.examination.timing.TimeJudgement.Side;
 import org.tidegate.finding.Event;
 import org.tidegate.finding.PictureFinding;
-import org.tidegate.finding.SubjectReading;
 import org.tidegate.finding.Verdict;
-import org.tidegate.finding.WindowVerdict;
 import org.tidegate.finding.WindowVerdict.Check;
 import org.tidegate.message.Envelope;
-import org.tidegate.message.HeaderDate;
 import org.tidegate.rules.TimingRules;
 
 /** Judges a submission's times (DESIGN 6). Pure: the same case gives the same judgement. */
@@ -35,7 +32,8 @@ public final class TimeJudge {
     public TimeJudgement judge(TimeCase c) {
         TestClues test = new TestClues(c.test(), rules);
         Optional<StatedTime> stated = stated(c, test);
-        List<Constraint> testClues = PhotoJudge.allowedBy(rules, test.clues(stated).stream()).toList();
+        List<Constraint> testClues =
+                PhotoJudge.allowedBy(rules, test.clues(stated).stream()).toList();
         Optional<Judged> photo = governing(photos(c, testClues));
         int message = photo.map(p -> p.ref().message()).orElseGet(() -> firstWithCassette(c));
         SentJudge.Result sent = sent(c, message, testClues);
@@ -97,11 +95,12 @@ public final class TimeJudge {
 
     /** The photos taken inside the window govern, then those that might have been; the first one among equals. */
     private static Optional<Judged> governing(List<Judged> photos) {
-        return photos.stream().min(Comparator.comparingInt(p -> switch (p.result().answer().verdict()) {
-            case INSIDE -> 0;
-            case UNDETERMINED -> 1;
-            case OUTSIDE -> 2;
-        }));
+        return photos.stream()
+                .min(Comparator.comparingInt(p -> switch (p.result().answer().verdict()) {
+                    case INSIDE -> 0;
+                    case UNDETERMINED -> 1;
+                    case OUTSIDE -> 2;
+                }));
     }
 
     private static int firstWithCassette(TimeCase c) {
@@ -144,10 +143,13 @@ public final class TimeJudge {
 
     private static Optional<Conflict> conflict(PhotoJudge.Result result) {
         boolean decides = result.verdict().verdict() == Verdict.UNDETERMINED;
-        return result.conflict().map(c -> new Conflict(
-                c.clues(),
-                String.join("; but ", c.clues().stream().map(clue -> clue.words()).toList()),
-                decides));
+        return result.conflict()
+                .map(c -> new Conflict(
+                        c.clues(),
+                        String.join(
+                                "; but ",
+                                c.clues().stream().map(clue -> clue.words()).toList()),
+                        decides));
     }
 
     private ClockTimes clockTimes(TimeCase c, TestClues test, Optional<StatedTime> stated) {

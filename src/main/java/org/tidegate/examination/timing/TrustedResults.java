@@ -16,9 +16,8 @@ public final class TrustedResults {
     /** All results that our own servers vouch for, topmost first. */
     public static List<AuthenticationResult> of(Envelope envelope, TimingRules rules) {
         Arrival.OwnMail own = Arrival.OwnMail.of(rules);
-        Optional<Integer> boundary = Arrival.of(envelope, Optional.empty(), rules)
-                .boundary()
-                .map(TraceHop::position);
+        Optional<Integer> boundary =
+                Arrival.of(envelope, Optional.empty(), rules).boundary().map(TraceHop::position);
         return envelope.authentication().stream()
                 .filter(r -> own.host(r.authservId()))
                 .filter(r -> boundary.isPresent() && r.hopsAbove() <= boundary.get())

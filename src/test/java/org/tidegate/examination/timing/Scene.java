@@ -73,7 +73,13 @@ final class Scene {
         OffsetDateTime t = OffsetDateTime.parse(DAY + time);
         HeaderDate stamp = new HeaderDate(t.toLocalDateTime(), Optional.of(t.getOffset()));
         hops.add(new TraceHop(
-                hops.size(), Optional.empty(), Optional.of(peer), Optional.of(by), Optional.of("ESMTP"), Optional.of(stamp), by));
+                hops.size(),
+                Optional.empty(),
+                Optional.of(peer),
+                Optional.of(by),
+                Optional.of("ESMTP"),
+                Optional.of(stamp),
+                by));
         return this;
     }
 
@@ -161,19 +167,59 @@ final class Scene {
 
     private TestRecord test() {
         Appointment appointment = new Appointment(
-                "CS-TEST01", "Ada", "Example", Optional.empty(), Optional.empty(), "QUAY", slot, slot.plusMinutes(15),
-                Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
+                "CS-TEST01",
+                "Ada",
+                "Example",
+                Optional.empty(),
+                Optional.empty(),
+                "QUAY",
+                slot,
+                slot.plusMinutes(15),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty());
         return new TestRecord(
-                appointment, 1, "SKERRY-20", Optional.empty(), Optional.empty(), timer, TestRecord.Observed.UNSTATED, Optional.empty());
+                appointment,
+                1,
+                "SKERRY-20",
+                Optional.empty(),
+                Optional.empty(),
+                timer,
+                TestRecord.Observed.UNSTATED,
+                Optional.empty());
     }
 
     private MessageEvidence message() {
         Envelope envelope = new Envelope(
-                Optional.empty(), List.of(), List.of(), List.of(), Optional.empty(), date, Optional.empty(), List.of(),
-                List.copyOf(hops), List.of(), List.of(), Nature.PERSONAL, Optional.empty(), program, "", Optional.empty());
+                Optional.empty(),
+                List.of(),
+                List.of(),
+                List.of(),
+                Optional.empty(),
+                date,
+                Optional.empty(),
+                List.of(),
+                List.copyOf(hops),
+                List.of(),
+                List.of(),
+                Nature.PERSONAL,
+                Optional.empty(),
+                program,
+                "",
+                Optional.empty());
         Findings findings = new Findings(
-                Findings.FORMAT, envelope, Optional.<Instant>empty(), List.of(), List.of(), true, List.copyOf(pictures),
-                List.of(), List.of());
+                Findings.FORMAT,
+                envelope,
+                Optional.<Instant>empty(),
+                List.of(),
+                List.of(),
+                true,
+                List.copyOf(pictures),
+                List.of(),
+                List.of());
         List<Integer> photos = new ArrayList<>();
         for (int i = 0; cassette && i < pictures.size(); i++) {
             photos.add(i);
@@ -183,7 +229,18 @@ final class Scene {
 
     private Optional<SubjectReading> reading() {
         return stated.map(wall -> new SubjectReading(
-                SubjectReading.Source.SUBJECT, Optional.empty(), Optional.of(wall), Optional.empty(), false,
-                Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), 0, List.of(), List.of()));
+                SubjectReading.Source.SUBJECT,
+                Optional.empty(),
+                Optional.of(wall),
+                Optional.empty(),
+                false,
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                0,
+                List.of(),
+                List.of()));
     }
 }
