@@ -4,6 +4,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDateTime;
 import java.time.ZoneOffset;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
@@ -171,7 +172,7 @@ final class PhotoClues {
     }
 
     private static Duration resolution(LocalDateTime wall) {
-        return wall.getNano() == 0 ? Journey.SECOND : Duration.ZERO;
+        return wall.equals(wall.truncatedTo(ChronoUnit.SECONDS)) ? Journey.SECOND : Duration.ZERO;
     }
 
     private static String wall(LocalDateTime wall) {
