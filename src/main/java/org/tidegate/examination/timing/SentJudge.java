@@ -14,19 +14,16 @@ import org.tidegate.finding.WindowVerdict;
 import org.tidegate.finding.WindowVerdict.Check;
 import org.tidegate.message.HeaderDate;
 import org.tidegate.rules.Protocol;
-import org.tidegate.rules.TimingRules;
 
 /** Judges whether the message with the cassette reached us in time. */
 final class SentJudge {
 
     private final TestRecord test;
     private final Protocol protocol;
-    private final TimingRules rules;
 
-    SentJudge(TestRecord test, Protocol protocol, TimingRules rules) {
+    SentJudge(TestRecord test, Protocol protocol) {
         this.test = test;
         this.protocol = protocol;
-        this.rules = rules;
     }
 
     record Result(WindowVerdict verdict, boolean softened, boolean outage) {}

@@ -20,18 +20,18 @@ import org.tidegate.message.HeaderDate;
 record StatedTime(Instant time, boolean fits, List<Assumption> leansOn) {
 
     /** Bounds of the clinic's record and the zone in which walls are read. */
-    interface Record {
+    interface ClinicRecord {
         boolean admits(Instant time);
 
         List<Instant> instants(LocalDateTime wall);
     }
 
-    static Optional<StatedTime> of(Optional<SubjectReading> reading, Optional<HeaderDate> date, Record record) {
+    static Optional<StatedTime> of(Optional<SubjectReading> reading, Optional<HeaderDate> date, ClinicRecord record) {
         return reading.flatMap(r -> r.testTime().flatMap(wall -> of(r, wall, date, record)));
     }
 
     private static Optional<StatedTime> of(
-            SubjectReading reading, LocalDateTime wall, Optional<HeaderDate> date, Record record) {
+            SubjectReading reading, LocalDateTime wall, Optional<HeaderDate> date, ClinicRecord record) {
         List<StatedTime> candidates = new ArrayList<>();
         for (LocalDateTime w : meanings(reading, wall)) {
             for (Instant time : record.instants(w)) {
@@ -50,7 +50,7 @@ record StatedTime(Instant time, boolean fits, List<Assumption> leansOn) {
                 .or(() -> candidates.stream().findFirst());
     }
 
-    private static StatedTime candidate(Instant time, Record record, List<Assumption> leansOn) {
+    private static StatedTime candidate(Instant time, ClinicRecord record, List<Assumption> leansOn) {
         return new StatedTime(time, record.admits(time), leansOn);
     }
 

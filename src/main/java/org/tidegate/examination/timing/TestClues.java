@@ -33,10 +33,10 @@ final class TestClues {
     }
 
     /** What a stated time is set against: ten minutes around the timer, else the slot with its margins. */
-    StatedTime.Record record() {
+    StatedTime.ClinicRecord record() {
         Instant from = timer().map(t -> t.minus(rules.statedDiffers())).orElseGet(this::slotFrom);
         Instant to = timer().map(t -> t.plus(rules.statedDiffers())).orElseGet(this::slotTo);
-        return new StatedTime.Record() {
+        return new StatedTime.ClinicRecord() {
             @Override
             public boolean admits(Instant time) {
                 return !time.isBefore(from) && !time.isAfter(to);

@@ -115,7 +115,7 @@ public final class TimeJudge {
     private SentJudge.Result sent(TimeCase c, int index, List<Constraint> testClues) {
         MessageEvidence message = c.messages().get(index);
         Arrival arrival = arrival(message);
-        return new SentJudge(c.test(), c.protocol(), rules)
+        return new SentJudge(c.test(), c.protocol())
                 .judge(testClues, journey(message), envelope(message).date(), arrival, c.outages());
     }
 
@@ -156,7 +156,7 @@ public final class TimeJudge {
         Instant start = test.timer()
                 .or(() -> stated.filter(StatedTime::fits).map(StatedTime::time))
                 .orElseGet(() -> c.test().appointment().slotStart().toInstant());
-        Question deadline = new SentJudge(c.test(), c.protocol(), rules).deadline(Event.ARRIVED);
+        Question deadline = new SentJudge(c.test(), c.protocol()).deadline(Event.ARRIVED);
         Instant from = deadline.earlier().equals(Event.EPOCH) ? Instant.EPOCH : start;
         return new ClockTimes(
                 start.plus(c.protocol().readFrom()),
