@@ -83,10 +83,10 @@ public final class PictureExaminer {
         if (!facts.decoders().contains(OutsideDecoder.HEIF)) {
             return Decoded.without(Decoding.UNSUPPORTED, 0, 0);
         }
-        return outside.decode(content, PictureDecoder.LONG_SIDE)
-                .map(image -> Shrink.toLongSide(image, PictureDecoder.LONG_SIDE))
-                .map(image -> new Decoded(Optional.of(image), image.getWidth(), image.getHeight(), Decoding.DECODED))
-                .orElse(Decoded.without(Decoding.UNSUPPORTED, 0, 0));
+        // The converter has already turned the picture upright.
+        return outside.toJpeg(content)
+                .map(jpeg -> decoder.decode(jpeg, PictureFormat.JPEG, 1))
+                .orElseGet(() -> Decoded.without(Decoding.UNSUPPORTED, 0, 0));
     }
 
     private PictureFinding finding(
