@@ -20,7 +20,10 @@ class HeifConvertTest {
         Optional<HeifConvert> converter = HeifConvert.installed(Objects.requireNonNullElse(System.getenv("PATH"), ""));
         assumeTrue(converter.isPresent(), "skipped: heif-convert is not installed");
         try (InputStream in = HeifConvertTest.class.getResourceAsStream("/test-documents/IMG_1034.heic")) {
-            byte[] jpeg = converter.orElseThrow().toJpeg(Objects.requireNonNull(in).readAllBytes()).orElseThrow();
+            byte[] jpeg = converter
+                    .orElseThrow()
+                    .toJpeg(Objects.requireNonNull(in).readAllBytes())
+                    .orElseThrow();
             BufferedImage image = ImageIO.read(new ByteArrayInputStream(jpeg));
             assertThat(image.getWidth()).isEqualTo(4032);
             assertThat(image.getHeight()).isEqualTo(3024);
