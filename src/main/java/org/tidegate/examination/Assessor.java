@@ -1,0 +1,129 @@
+package org.tidegate.examination;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.tidegate.booking.TestKey;
+import org.tidegate.booking.TestRecord;
+import org.tidegate.examination.checks.CheckInput;
+import org.tidegate.examination.checks.Checks;
+import org.tidegate.examination.checks.Photos;
+import org.tidegate.examination.linkage.Candidate;
+import org.tidegate.examination.linkage.LinkageResult;
+import org.tidegate.examination.linkage.LinkageResult.Outcome;
+import org.tidegate.examination.linkage.Linker;
+import org.tidegate.examination.linkage.Statement;
+import org.tidegate.examination.linkage.Nicknames;
+import org.tidegate.examination.timing.Arrival;
+import org.tidegate.examination.timing.MessageEvidence;
+import org.tidegate.examination.timing.TimeCase;
+import org.tidegate.examination.timing.TimeJudge;
+import org.tidegate.examination.timing.TimeJudgement;
+import org.tidegate.finding.Discrepancy;
+import org.tidegate.finding.Findings;
+import org.tidegate.finding.SubjectReading;
+import org.tidegate.finding.WindowVerdict;
+import org.tidegate.message.HeaderDate;
+import org.tidegate.message.Mailbox;
+import org.tidegate.rules.Protocol;
+import org.tidegate.rules.Rules;
+
+/** {@code assess}: match, time verdicts and discrepancies of one submission. Pure, cheap, done again whenever an input changes. */
+public final class Assessor {
+
+    private final Rules rules;
+    private final Linker linker;
+    private final TimeJudge judge;
+
+    public Assessor(Rules rules) {
+        this.rules = rules;
+        this.linker = new Linker(rules.matching(), rules.timing().zone(), Nicknames.standard());
+        this.judge = new TimeJudge(rules.timing());
+    }
+
+    public Assessment assess(AssessmentInput in) {
+        LinkageResult match = match(in);
+        Optional<TestRecord> test = match.test().flatMap(in.tests()::find);
+        Optional<TimeJudgement> time = test.flatMap(t -> rules.protocol(t.kit()).map(p -> judge(in, match, t, p)));
+        List<Discrepancy> discrepancies = Checks.run(
+                new CheckInput(in.messages(), match, test, time, in.standing(), rules));
+        return new Assessment(
+                match,
+                test.map(TestRecord::key),
+                time.map(Assessor::windows).orElse(List.of()),
+                time,
+                discrepancies,
+                Assessment.disposition(discrepancies),
+                rules.hash());
+    }
+
+    /** The match of one message by itself. */
+    public LinkageResult link(Findings message, OpenTests tests) {
+        Optional<Mailbox> from = message.envelope().from().stream().findFirst();
+        return linker.link(
+                new Statement(
+                        message.readings(),
+                        from.flatMap(Mailbox::displayName),
+                        from.map(Mailbox::address),
+                        arrived(message)),
+                tests.index());
+    }
+
+    /** The submission's match: what its messages say alone, the surest first; two sure ones that differ leave it open. */
+    private LinkageResult match(AssessmentInput in) {
+        if (MessageClass.of(in.messages().get(0)) == MessageClass.NOT_A_SUBMISSION) {
+            return new LinkageResult(Outcome.NONE, Optional.empty(), 0, List.of());
+        }
+        LinkageResult best = link(in.messages().get(0), in.tests());
+        for (Findings message : in.messages().subList(1, in.messages().size())) {
+            LinkageResult next = link(message, in.tests());
+            if (differ(best.test(), next.test())) {
+                return torn(best, next);
+            }
+            best = next.probability() > best.probability() ? next : best;
+        }
+        return best;
+    }
+
+    private static LinkageResult torn(LinkageResult a, LinkageResult b) {
+        List<Candidate> candidates = new ArrayList<>(a.candidates());
+        candidates.addAll(b.candidates());
+        return new LinkageResult(Outcome.AMBIGUOUS, Optional.empty(), Math.max(a.probability(), b.probability()), candidates);
+    }
+
+    private static boolean differ(Optional<TestKey> a, Optional<TestKey> b) {
+        return a.isPresent() && b.isPresent() && !a.equals(b);
+    }
+
+    private TimeJudgement judge(AssessmentInput in, LinkageResult match, TestRecord test, Protocol protocol) {
+        List<MessageEvidence> evidence = new ArrayList<>();
+        for (Findings message : in.messages()) {
+            Photos photos = Photos.of(message);
+            evidence.add(new MessageEvidence(
+                    message, reading(message, match), photos.cassette(), !photos.cassette().isEmpty()));
+        }
+        return judge.judge(new TimeCase(test, protocol, evidence, in.outages()));
+    }
+
+    /** The reading that the match was made with, else the best one. */
+    private static Optional<SubjectReading> reading(Findings message, LinkageResult match) {
+        int chosen = match.candidates().isEmpty() ? 0 : match.candidates().get(0).reading();
+        List<SubjectReading> readings = message.readings();
+        return Optional.of(readings.get(Math.min(chosen, readings.size() - 1)));
+    }
+
+    private static List<WindowVerdict> windows(TimeJudgement time) {
+        List<WindowVerdict> all = new ArrayList<>();
+        time.photo().ifPresent(all::add);
+        all.add(time.sent());
+        return List.copyOf(all);
+    }
+
+    private Instant arrived(Findings message) {
+        return Arrival.of(message.envelope(), message.delivered(), rules.timing())
+                .time()
+                .or(() -> message.envelope().date().map(HeaderDate::instant))
+                .orElse(Instant.EPOCH);
+    }
+}

@@ -1,0 +1,93 @@
+package org.tidegate.examination;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalInt;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.Optional;
+import org.tidegate.booking.TestKey;
+import org.tidegate.examination.Assessment.Disposition;
+import org.tidegate.examination.checks.Photos;
+import org.tidegate.examination.checks.Standing;
+import org.tidegate.examination.linkage.LinkageResult;
+import org.tidegate.examination.picture.SeenBefore;
+import org.tidegate.examination.timing.Outage;
+import org.tidegate.finding.Findings;
+import org.tidegate.finding.PictureFinding;
+import org.tidegate.rules.Rules;
+
+/** A handful of messages assessed in the order given, each seeing the earlier ones: what {@code examine} does without a store. */
+public final class SmallInbox {
+
+    private final Assessor assessor;
+    private final OpenTests tests;
+    private final List<Outage> outages;
+    private final Set<String> quarantinedLots;
+    private final List<Entry> entries = new ArrayList<>();
+    private final SeenBefore<Integer> seen;
+
+    private record Entry(List<Findings> messages, Optional<TestKey> test, boolean ready) {}
+
+    public SmallInbox(Rules rules, OpenTests tests, List<Outage> outages, Set<String> quarantinedLots) {
+        this.assessor = new Assessor(rules);
+        this.seen = new SeenBefore<>(rules.pictures().sameWithin());
+        this.tests = tests;
+        this.outages = List.copyOf(outages);
+        this.quarantinedLots = Set.copyOf(quarantinedLots);
+    }
+
+    /** Takes one more message in and tells how its submission stands after it. */
+    public Assessment add(Findings message) {
+        LinkageResult alone = assessor.link(message, tests);
+        OptionalInt place = Joining.place(message, alone, candidates());
+        List<Findings> messages = new ArrayList<>();
+        place.ifPresent(i -> messages.addAll(entries.get(i).messages()));
+        messages.add(message);
+        boolean ready = place.isPresent() && entries.get(place.getAsInt()).ready();
+        Standing standing = new Standing(ready, reused(messages, alone, place), quarantinedLots, Optional.empty());
+        Assessment assessment = assessor.assess(new AssessmentInput(messages, tests, standing, outages));
+        keep(place, new Entry(messages, assessment.test(), assessment.disposition() == Disposition.TO_READ));
+        return assessment;
+    }
+
+    private List<Joining.Candidate> candidates() {
+        return entries.stream()
+                .map(e -> new Joining.Candidate(e.messages(), e.test()))
+                .toList();
+    }
+
+    private void keep(OptionalInt place, Entry entry) {
+        if (place.isPresent()) {
+            entries.set(place.getAsInt(), entry);
+        } else {
+            entries.add(entry);
+        }
+        int owner = place.orElse(entries.size() - 1);
+        Findings last = entry.messages().get(entry.messages().size() - 1);
+        last.pictures().stream().flatMap(p -> p.fingerprints().stream()).forEach(f -> seen.add(owner, f));
+    }
+
+    private Set<String> reused(List<Findings> messages, LinkageResult alone, OptionalInt place) {
+        Set<String> keys = new TreeSet<>();
+        for (int m = 0; m < messages.size(); m++) {
+            for (int i : Photos.of(messages.get(m)).cassette()) {
+                PictureFinding picture = messages.get(m).pictures().get(i);
+                if (seenElsewhere(picture, alone.test(), place)) {
+                    keys.add(Standing.pictureKey(m, picture.path()));
+                }
+            }
+        }
+        return keys;
+    }
+
+    /** Seen in a submission that is neither this one nor of the same booked person. */
+    private boolean seenElsewhere(PictureFinding picture, Optional<TestKey> test, OptionalInt place) {
+        return picture.fingerprints().stream()
+                .flatMap(f -> seen.find(f).stream())
+                .map(SeenBefore.Seen::owner)
+                .filter(owner -> place.isEmpty() || place.getAsInt() != owner)
+                .anyMatch(owner -> test.isEmpty()
+                        || !entries.get(owner).test().map(TestKey::ref).equals(test.map(TestKey::ref)));
+    }
+}
