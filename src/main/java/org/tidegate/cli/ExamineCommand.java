@@ -10,8 +10,8 @@ import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import org.tidegate.booking.AppointmentBook;
 import org.tidegate.examination.Inspector;
-import org.tidegate.examination.SmallInbox;
 import org.tidegate.examination.OpenTests;
+import org.tidegate.examination.SmallInbox;
 import org.tidegate.finding.DeliveryFacts;
 import org.tidegate.finding.Findings;
 import org.tidegate.rules.Rules;
@@ -26,12 +26,21 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "examine",
         mixinStandardHelpOptions = true,
-        description = "Inspects and assesses messages from files without storing anything: one JSON object a message, in the order"
-                + " given; a later message sees the earlier ones. Schema: shared/schemas/examine.schema.json.",
-        footer = {"", "Example:", "  tidegate examine --appointments sample-mailbox/appointments.csv sample-mailbox/*.eml"})
+        description =
+                "Inspects and assesses messages from files without storing anything: one JSON object a message, in the order"
+                        + " given; a later message sees the earlier ones. Schema: shared/schemas/examine.schema.json.",
+        footer = {
+            "",
+            "Example:",
+            "  tidegate examine --appointments sample-mailbox/appointments.csv sample-mailbox/*.eml"
+        })
 final class ExamineCommand implements Callable<Integer> {
 
-    @Option(names = "--appointments", required = true, paramLabel = "FILE", description = "The appointment book (CSV, JSON or iCalendar).")
+    @Option(
+            names = "--appointments",
+            required = true,
+            paramLabel = "FILE",
+            description = "The appointment book (CSV, JSON or iCalendar).")
     private Path appointments = Path.of("");
 
     @Mixin
@@ -74,7 +83,8 @@ final class ExamineCommand implements Callable<Integer> {
         try {
             return java.time.OffsetDateTime.parse(text).toInstant();
         } catch (java.time.format.DateTimeParseException e) {
-            throw new Refusal("--delivered must be an RFC 3339 time such as 2026-05-04T07:40:00+01:00, not '" + text + "'.", e);
+            throw new Refusal(
+                    "--delivered must be an RFC 3339 time such as 2026-05-04T07:40:00+01:00, not '" + text + "'.", e);
         }
     }
 }

@@ -82,7 +82,13 @@ record ExamineOutput(
     String explain() {
         StringBuilder text = new StringBuilder(file + "\n  " + headline() + "\n");
         for (Held d : discrepancies) {
-            text.append("  ").append(d.severity()).append(' ').append(d.code()).append(": ").append(d.reason()).append('\n');
+            text.append("  ")
+                    .append(d.severity())
+                    .append(' ')
+                    .append(d.code())
+                    .append(": ")
+                    .append(d.reason())
+                    .append('\n');
         }
         for (Window w : windows) {
             text.append("  ").append(w.check()).append(": ").append(w.verdict());

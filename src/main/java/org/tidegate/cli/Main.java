@@ -19,7 +19,13 @@ import picocli.CommandLine.HelpCommand;
             "trained, authorised reader. Urgent symptoms need urgent medical help. Isolation, confirmation and",
             "notification follow local codes and licensed practice."
         },
-        subcommands = {HelpCommand.class, ExamineCommand.class, ReadSubjectCommand.class, MatchCommand.class, CheckRulesCommand.class})
+        subcommands = {
+            HelpCommand.class,
+            ExamineCommand.class,
+            ReadSubjectCommand.class,
+            MatchCommand.class,
+            CheckRulesCommand.class
+        })
 public final class Main {
 
     private Main() {}

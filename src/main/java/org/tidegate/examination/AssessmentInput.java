@@ -12,8 +12,7 @@ import org.tidegate.finding.Findings;
  * @param tests the tests of the book
  * @param outages times in which our own mail was down
  */
-public record AssessmentInput(
-        List<Findings> messages, OpenTests tests, Standing standing, List<Outage> outages) {
+public record AssessmentInput(List<Findings> messages, OpenTests tests, Standing standing, List<Outage> outages) {
 
     public AssessmentInput {
         messages = List.copyOf(messages);

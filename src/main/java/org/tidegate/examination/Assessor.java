@@ -13,8 +13,8 @@ import org.tidegate.examination.linkage.Candidate;
 import org.tidegate.examination.linkage.LinkageResult;
 import org.tidegate.examination.linkage.LinkageResult.Outcome;
 import org.tidegate.examination.linkage.Linker;
-import org.tidegate.examination.linkage.Statement;
 import org.tidegate.examination.linkage.Nicknames;
+import org.tidegate.examination.linkage.Statement;
 import org.tidegate.examination.timing.Arrival;
 import org.tidegate.examination.timing.MessageEvidence;
 import org.tidegate.examination.timing.TimeCase;
@@ -46,8 +46,8 @@ public final class Assessor {
         LinkageResult match = match(in);
         Optional<TestRecord> test = match.test().flatMap(in.tests()::find);
         Optional<TimeJudgement> time = test.flatMap(t -> rules.protocol(t.kit()).map(p -> judge(in, match, t, p)));
-        List<Discrepancy> discrepancies = Checks.run(
-                new CheckInput(in.messages(), match, test, time, in.standing(), rules));
+        List<Discrepancy> discrepancies =
+                Checks.run(new CheckInput(in.messages(), match, test, time, in.standing(), rules));
         return new Assessment(
                 match,
                 test.map(TestRecord::key),
@@ -89,7 +89,8 @@ public final class Assessor {
     private static LinkageResult torn(LinkageResult a, LinkageResult b) {
         List<Candidate> candidates = new ArrayList<>(a.candidates());
         candidates.addAll(b.candidates());
-        return new LinkageResult(Outcome.AMBIGUOUS, Optional.empty(), Math.max(a.probability(), b.probability()), candidates);
+        return new LinkageResult(
+                Outcome.AMBIGUOUS, Optional.empty(), Math.max(a.probability(), b.probability()), candidates);
     }
 
     private static boolean differ(Optional<TestKey> a, Optional<TestKey> b) {
@@ -101,14 +102,18 @@ public final class Assessor {
         for (Findings message : in.messages()) {
             Photos photos = Photos.of(message);
             evidence.add(new MessageEvidence(
-                    message, reading(message, match), photos.cassette(), !photos.cassette().isEmpty()));
+                    message,
+                    reading(message, match),
+                    photos.cassette(),
+                    !photos.cassette().isEmpty()));
         }
         return judge.judge(new TimeCase(test, protocol, evidence, in.outages()));
     }
 
     /** The reading that the match was made with, else the best one. */
     private static Optional<SubjectReading> reading(Findings message, LinkageResult match) {
-        int chosen = match.candidates().isEmpty() ? 0 : match.candidates().get(0).reading();
+        int chosen =
+                match.candidates().isEmpty() ? 0 : match.candidates().get(0).reading();
         List<SubjectReading> readings = message.readings();
         return Optional.of(readings.get(Math.min(chosen, readings.size() - 1)));
     }

@@ -29,11 +29,14 @@ public final class Joining {
         if (MessageClass.of(message) != MessageClass.SUBMISSION) {
             return OptionalInt.empty();
         }
-        OptionalInt sameTest = alone.test().isPresent() ? find(submissions, s -> s.test().equals(alone.test())) : OptionalInt.empty();
+        OptionalInt sameTest =
+                alone.test().isPresent() ? find(submissions, s -> s.test().equals(alone.test())) : OptionalInt.empty();
         if (sameTest.isPresent()) {
             return sameTest;
         }
-        return find(submissions, s -> threaded(message, s) && (alone.test().isEmpty() || s.test().isEmpty()));
+        return find(
+                submissions,
+                s -> threaded(message, s) && (alone.test().isEmpty() || s.test().isEmpty()));
     }
 
     private static boolean threaded(Findings message, Candidate submission) {

@@ -2,10 +2,10 @@ package org.tidegate.examination;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.Optional;
 import org.tidegate.booking.TestKey;
 import org.tidegate.examination.Assessment.Disposition;
 import org.tidegate.examination.checks.Photos;

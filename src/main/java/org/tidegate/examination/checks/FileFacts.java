@@ -16,8 +16,9 @@ final class FileFacts {
         sheet.fact("unsupported_file", !unsupported.isEmpty());
         sheet.fact(
                 "other_photo_serves",
-                in.messages().stream().anyMatch(m -> m.pictures().stream()
-                        .anyMatch(p -> !p.cassettes().isEmpty())));
+                in.messages().stream()
+                        .anyMatch(m -> m.pictures().stream()
+                                .anyMatch(p -> !p.cassettes().isEmpty())));
         sheet.figure("unsafe_files", words(unsafe));
         sheet.figure("unsupported_files", words(unsupported));
     }
@@ -30,6 +31,7 @@ final class FileFacts {
     }
 
     private static String words(List<FileProblem> problems) {
-        return String.join("; ", problems.stream().map(FileProblem::words).distinct().toList());
+        return String.join(
+                "; ", problems.stream().map(FileProblem::words).distinct().toList());
     }
 }

@@ -11,7 +11,9 @@ final class KitFacts {
 
     static void add(CheckInput in, FactSheet sheet) {
         Optional<TestRecord> test = in.test();
-        sheet.fact("kit_known", test.map(t -> in.rules().protocol(t.kit()).isPresent()).orElse(true));
+        sheet.fact(
+                "kit_known",
+                test.map(t -> in.rules().protocol(t.kit()).isPresent()).orElse(true));
         sheet.fact("lot_expired", test.map(t -> expired(t, in)).orElse(false));
         sheet.fact(
                 "lot_quarantined",

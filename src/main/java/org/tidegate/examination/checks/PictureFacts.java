@@ -18,16 +18,26 @@ final class PictureFacts {
         List<Located> decoded = located(in, true);
         List<Located> cassette = located(in, false);
         boolean shown = cassette.stream().anyMatch(l -> !l.picture().cassettes().isEmpty());
-        sheet.fact("has_photo", in.messages().stream().anyMatch(m -> !Photos.of(m).all().isEmpty()));
+        sheet.fact(
+                "has_photo",
+                in.messages().stream().anyMatch(m -> !Photos.of(m).all().isEmpty()));
         sheet.fact("brings_new_photo", !Photos.of(in.last()).all().isEmpty());
         sheet.fact("photos_judged", !decoded.isEmpty());
         sheet.fact("cassette_found", shown);
-        sheet.fact("cassettes", decoded.stream().mapToInt(l -> l.picture().cassettes().size()).max().orElse(0));
+        sheet.fact(
+                "cassettes",
+                decoded.stream()
+                        .mapToInt(l -> l.picture().cassettes().size())
+                        .max()
+                        .orElse(0));
         legibility(decoded, cassette, shown, sheet);
         identity(decoded, sheet);
         sheet.fact("capture_time", cassette.stream().anyMatch(l -> hasCaptureTime(l.picture())));
         sheet.fact("reused", decoded.stream().anyMatch(l -> reused(in, l)));
-        List<String> signs = decoded.stream().flatMap(l -> l.picture().editSigns().stream()).distinct().toList();
+        List<String> signs = decoded.stream()
+                .flatMap(l -> l.picture().editSigns().stream())
+                .distinct()
+                .toList();
         sheet.fact("edited", !signs.isEmpty());
         sheet.figure("edit_signs", String.join("; ", signs));
         sheet.fact("hold_without_capture_time", in.rules().pictures().holdWithoutCaptureTime());
@@ -47,9 +57,12 @@ final class PictureFacts {
 
     private static void legibility(List<Located> decoded, List<Located> cassette, boolean shown, FactSheet sheet) {
         List<Located> candidates = shown
-                ? cassette.stream().filter(l -> !l.picture().cassettes().isEmpty()).toList()
+                ? cassette.stream()
+                        .filter(l -> !l.picture().cassettes().isEmpty())
+                        .toList()
                 : decoded;
-        boolean judged = candidates.stream().anyMatch(l -> l.picture().legibility().isPresent());
+        boolean judged =
+                candidates.stream().anyMatch(l -> l.picture().legibility().isPresent());
         boolean readable = candidates.stream().anyMatch(l -> Photos.legible(l.picture()));
         TreeSet<String> why = new TreeSet<>();
         candidates.forEach(l -> l.picture().legibility().ifPresent(x -> why.addAll(x.why())));
@@ -60,11 +73,14 @@ final class PictureFacts {
     private static void identity(List<Located> decoded, FactSheet sheet) {
         boolean found = decoded.stream().anyMatch(l -> l.picture().document().present());
         sheet.fact("id_found", found);
-        sheet.fact("id_judged", found || decoded.stream().anyMatch(l -> l.picture().document().judged()));
+        sheet.fact(
+                "id_judged",
+                found || decoded.stream().anyMatch(l -> l.picture().document().judged()));
         sheet.fact(
                 "id_in_same_picture",
-                decoded.stream().anyMatch(l -> l.picture().document().present()
-                        && !l.picture().cassettes().isEmpty()));
+                decoded.stream()
+                        .anyMatch(l -> l.picture().document().present()
+                                && !l.picture().cassettes().isEmpty()));
         sheet.fact("id_agrees", "unread");
     }
 
@@ -73,6 +89,8 @@ final class PictureFacts {
     }
 
     private static boolean reused(CheckInput in, Located l) {
-        return in.standing().reused().contains(Standing.pictureKey(l.message(), l.picture().path()));
+        return in.standing()
+                .reused()
+                .contains(Standing.pictureKey(l.message(), l.picture().path()));
     }
 }

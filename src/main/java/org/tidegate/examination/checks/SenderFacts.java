@@ -16,10 +16,12 @@ final class SenderFacts {
         Envelope last = in.last().envelope();
         sheet.fact("nature", last.nature().name().toLowerCase(Locale.ROOT));
         sheet.figure("nature_reason", last.natureReason().orElse(""));
-        sheet.fact("urgent", in.messages().stream().anyMatch(m -> !m.urgentWords().isEmpty()));
+        sheet.fact(
+                "urgent", in.messages().stream().anyMatch(m -> !m.urgentWords().isEmpty()));
         sheet.figure("urgent_words", String.join(", ", urgentWords(in)));
         sheet.fact("sender_known", in.messages().stream().allMatch(m -> isKnown(m, in)));
-        sheet.figure("sender", last.from().stream().findFirst().map(Mailbox::address).orElse("no sender"));
+        sheet.figure(
+                "sender", last.from().stream().findFirst().map(Mailbox::address).orElse("no sender"));
         sheet.fact("dmarc", dmarc(in));
     }
 

@@ -12,10 +12,16 @@ final class StatementFacts {
     private StatementFacts() {}
 
     static void add(CheckInput in, FactSheet sheet) {
-        sheet.fact("name_readable", in.messages().stream().anyMatch(m -> best(m).name().isPresent()));
-        sheet.fact("time_readable", in.messages().stream().anyMatch(m -> best(m).testTime().isPresent()));
+        sheet.fact(
+                "name_readable",
+                in.messages().stream().anyMatch(m -> best(m).name().isPresent()));
+        sheet.fact(
+                "time_readable",
+                in.messages().stream().anyMatch(m -> best(m).testTime().isPresent()));
         sheet.fact("body_supplied", in.messages().stream().anyMatch(StatementFacts::bodySupplied));
-        sheet.fact("has_time_statement", in.messages().stream().anyMatch(m -> best(m).testTime().isPresent()));
+        sheet.fact(
+                "has_time_statement",
+                in.messages().stream().anyMatch(m -> best(m).testTime().isPresent()));
         sheet.figure("subject", in.last().envelope().subject().orElse("(no subject)"));
         match(in.match(), sheet);
         sheet.fact("clinic_agrees", clinicAgrees(in));
@@ -25,7 +31,9 @@ final class StatementFacts {
             sheet.figure("booked_name", t.appointment().fullName());
             sheet.figure("ref", t.key().toString());
         });
-        sheet.fact("observed", in.test().map(t -> t.observed().name().toLowerCase(Locale.ROOT)).orElse("unstated"));
+        sheet.fact(
+                "observed",
+                in.test().map(t -> t.observed().name().toLowerCase(Locale.ROOT)).orElse("unstated"));
         sheet.fact("observer_timed", in.test().flatMap(t -> t.timerStart()).isPresent());
         sheet.fact("submission_ready", in.standing().readyBeforeLast());
     }

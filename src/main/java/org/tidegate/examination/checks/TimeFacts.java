@@ -17,11 +17,15 @@ final class TimeFacts {
 
     static void add(CheckInput in, FactSheet sheet) {
         Optional<TimeJudgement> time = in.time();
-        sheet.fact("photo_verdict", time.flatMap(TimeJudgement::photo).map(w -> w.verdict().code()).orElse("none"));
+        sheet.fact(
+                "photo_verdict",
+                time.flatMap(TimeJudgement::photo).map(w -> w.verdict().code()).orElse("none"));
         sheet.fact("sent_verdict", time.map(t -> t.sent().verdict().code()).orElse("none"));
         sheet.fact(
                 "photo_side",
-                time.flatMap(TimeJudgement::side).map(s -> s.name().toLowerCase(Locale.ROOT)).orElse("none"));
+                time.flatMap(TimeJudgement::side)
+                        .map(s -> s.name().toLowerCase(Locale.ROOT))
+                        .orElse("none"));
         sheet.fact("sent_softened", time.map(TimeJudgement::sentSoftened).orElse(false));
         sheet.fact("outage", time.map(TimeJudgement::outage).orElse(false));
         sheet.fact("conflict", time.flatMap(TimeJudgement::conflict).isPresent());
