@@ -13,6 +13,7 @@ import java.util.List;
 public final class BookReader {
 
     private static final int MAX_BYTES = 64 << 20;
+    private static final String CALENDAR = "BEGIN:VCALENDAR";
     private static final String BYTE_ORDER_MARK = "\uFEFF";
 
     private BookReader() {}
@@ -51,7 +52,13 @@ public final class BookReader {
     }
 
     private static BookResult read(String text) throws IOException {
-        return CsvBook.read(new StringReader(text));
+        String start = text.stripLeading();
+        if (start.startsWith("[") || start.startsWith("{")) {
+            return JsonBook.read(text);
+        }
+        return start.regionMatches(true, 0, CALENDAR, 0, CALENDAR.length())
+                ? CalendarBook.read(text)
+                : CsvBook.read(new StringReader(text));
     }
 
     private static BookResult faulty(String what, String hint) {
