@@ -52,7 +52,8 @@ final class CalendarBook {
             return true;
         }
         CalendarEvent facts = new CalendarEvent(event);
-        facts.guesses().forEach(g -> book.warn(line, g, "was told from the attendee's name", "X-TIDEGATE-… says it surely"));
+        facts.guesses()
+                .forEach(g -> book.warn(line, g, "was told from the attendee's name", "X-TIDEGATE-… says it surely"));
         return book.add(line, facts.cells());
     }
 
