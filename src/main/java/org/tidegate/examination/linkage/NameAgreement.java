@@ -5,7 +5,7 @@ import java.util.Optional;
 /**
  * How a stated name agrees with a booked one.
  *
- * @param given level name as in the rules; empty where the statement has no word for it or the booking has none
+ * @param given level name as in the rules; empty where the booking has no such name
  * @param family likewise
  */
 record NameAgreement(Optional<String> given, Optional<String> family) {
@@ -17,6 +17,7 @@ record NameAgreement(Optional<String> given, Optional<String> family) {
     static final String PART = "part";
     static final String INITIAL = "initial";
     static final String DIFFERENT = "different";
+    static final String UNSTATED = "unstated";
 
     /** A stated word stands against a booked one: this is hardly the same person. */
     boolean contradicted() {
@@ -24,15 +25,15 @@ record NameAgreement(Optional<String> given, Optional<String> family) {
     }
 
     boolean familyAgrees() {
-        return family.isPresent() && !is(family, DIFFERENT);
+        return family.isPresent() && !is(family, DIFFERENT) && !is(family, UNSTATED);
     }
 
     boolean givenAgreesInFull() {
-        return given.isPresent() && !is(given, DIFFERENT) && !is(given, INITIAL) && !is(given, PART);
+        return given.isPresent() && !givenIsOpen() && !is(given, DIFFERENT) && !is(given, PART);
     }
 
     boolean givenIsOpen() {
-        return given.isEmpty() || is(given, INITIAL);
+        return is(given, UNSTATED) || is(given, INITIAL);
     }
 
     private static boolean is(Optional<String> level, String name) {

@@ -104,7 +104,7 @@ final class NameComparison {
         }
         List<TokenLevel> agreeing = found.stream().filter(TokenLevel::agrees).toList();
         if (agreeing.isEmpty()) {
-            return left > 0 ? Optional.of(NameAgreement.DIFFERENT) : Optional.empty();
+            return Optional.of(left > 0 ? NameAgreement.DIFFERENT : NameAgreement.UNSTATED);
         }
         boolean whole = agreeing.size() == found.size();
         if (!whole && left > 0) {

@@ -19,8 +19,11 @@ record PersonName(List<NameToken> tokens, Optional<String> suffix) {
 
     private static final Set<String> PARTICLES = Set.of(
             "van", "von", "der", "den", "ter", "ten", "de", "del", "della", "di", "da", "do", "dos", "das", "du", "des",
-            "la", "las", "los", "le", "el", "al", "bin", "bint", "ibn", "ben", "ap", "ab", "af", "av", "zu", "zur", "y",
-            "e", "i", "st", "san", "mac", "mc", "o", "abu", "abou", "dela");
+            "la", "las", "los", "le", "el", "al", "bin", "bint", "ibn", "ben", "ap", "ab", "af", "av", "zu", "zur", "st",
+            "san", "mac", "mc", "abu", "abou", "dela");
+
+    /** Words for "and" between two family names; elsewhere a single letter is an initial. */
+    private static final Set<String> AND = Set.of("y", "e", "i");
 
     private static final Set<String> JUNIOR = Set.of("jr", "jnr", "junior", "jun", "filho", "hijo");
     private static final Set<String> SENIOR = Set.of("sr", "snr", "senior", "sen", "pai");
@@ -60,9 +63,15 @@ record PersonName(List<NameToken> tokens, Optional<String> suffix) {
 
     /** The words that carry the name: particles left out, unless nothing else is there. */
     List<NameToken> core() {
-        List<NameToken> core =
-                tokens.stream().filter(t -> !PARTICLES.contains(t.plain())).toList();
-        return core.isEmpty() ? tokens : core;
+        List<NameToken> core = new ArrayList<>();
+        for (int i = 0; i < tokens.size(); i++) {
+            boolean between = i >= 2 && i + 1 < tokens.size();
+            boolean and = between && AND.contains(tokens.get(i).written());
+            if (!and && !PARTICLES.contains(tokens.get(i).plain())) {
+                core.add(tokens.get(i));
+            }
+        }
+        return core.isEmpty() ? tokens : List.copyOf(core);
     }
 
     /** The same name with neighbouring words written as one wherever the other name has them as one word. */

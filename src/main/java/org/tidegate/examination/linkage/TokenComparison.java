@@ -38,9 +38,9 @@ final class TokenComparison {
 
     /** One sound off, or the same consonants where there are enough of them: vowels are what transliterations differ in. */
     private static boolean nearly(String a, String b) {
-        boolean near = Math.min(a.length(), b.length()) >= 4 && Damerau.distance(a, b, 2) < 2;
+        boolean near = Math.min(a.length(), b.length()) >= 5 && Damerau.distance(a, b, 2) < 2;
         String consonants = SoundKey.consonants(a);
-        return near || (consonants.length() >= 3 && consonants.equals(SoundKey.consonants(b)));
+        return near || (consonants.length() >= 4 && consonants.equals(SoundKey.consonants(b)));
     }
 
     private static TokenLevel likeness(Set<String> stated, Set<String> booked) {
