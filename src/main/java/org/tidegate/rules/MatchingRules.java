@@ -25,7 +25,7 @@ public record MatchingRules(
     @Doc("One compared field.")
     public record Field(
             @Doc(
-                    "Name of the field: given_name, family_name, time, clinic, address, display_name, date_of_birth, reference, mark, guardian.")
+                    "Name of the field: given_name, family_name, suffix, time, arrival, clinic, address, display_name, date_of_birth, reference, mark, guardian.")
             String name,
 
             @Doc("Agreement levels, the closest first; a missing value has no level and weighs nothing.")

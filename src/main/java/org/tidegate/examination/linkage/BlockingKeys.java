@@ -66,7 +66,7 @@ final class BlockingKeys {
         return code.toUpperCase(Locale.ROOT).replaceAll("[^\\p{L}\\p{N}]", "");
     }
 
-    private static Stream<String> sounds(NameToken token) {
+    static Stream<String> sounds(NameToken token) {
         return token.isInitial() ? Stream.empty() : token.sounds().stream().map(s -> "n" + s);
     }
 

@@ -24,13 +24,13 @@ final class FieldComparisons {
     }
 
     /** Who the statement is of: name, address, date of birth. */
-    List<FieldWeight> person(Statement statement, SubjectReading reading, TestRecord test, int personsAtAddress) {
+    List<FieldWeight> person(Statement statement, SubjectReading reading, Appointment a, TestIndex index) {
         List<FieldWeight> found = new ArrayList<>();
-        Appointment a = test.appointment();
         Optional<NameAgreement> name = reading.name().map(n -> compare(n, a));
         name.ifPresent(n -> {
             add(found, "given_name", n.given(), reading.name().orElse("") + " / " + a.givenName());
             add(found, "family_name", n.family(), reading.name().orElse("") + " / " + a.familyName());
+            add(found, "suffix", suffix(reading.name().orElse(""), a, index), reading.name().orElse(""));
         });
         boolean otherPerson = name.filter(NameAgreement::contradicted).isPresent();
         statement
@@ -38,7 +38,7 @@ final class FieldComparisons {
                 .ifPresent(from -> add(
                         found,
                         "address",
-                        a.email().map(booked -> address(from, booked, personsAtAddress, otherPerson)),
+                        a.email().map(booked -> address(from, booked, index, otherPerson)),
                         from));
         statement.fromDisplayName().ifPresent(d -> add(found, "display_name", displayName(compare(d, a), name), d));
         reading.dateOfBirth().ifPresent(d -> add(found, "date_of_birth", birth(d, a.dateOfBirth()), d.toString()));
@@ -75,16 +75,42 @@ final class FieldComparisons {
     }
 
     private NameAgreement compare(String stated, Appointment a) {
-        return names.compare(PersonName.of(stated), PersonName.of(a.givenName()), PersonName.of(a.familyName()));
+        PersonName name = PersonName.of(stated);
+        NameAgreement agreement = names.compare(name, PersonName.of(a.givenName()), PersonName.of(a.familyName()));
+        boolean alias = agreement.familyAgrees()
+                && agreement.given().filter(NameAgreement.DIFFERENT::equals).isPresent()
+                && a.email().filter(e -> namedIn(e, name, a)).isPresent();
+        return alias ? new NameAgreement(Optional.of("nickname"), agreement.family()) : agreement;
     }
 
-    private static String address(String from, String booked, int persons, boolean otherPerson) {
+    /** A first name that the booked address bears although the booking does not: the participant goes by it. */
+    private static boolean namedIn(String address, PersonName stated, Appointment a) {
+        String local = address.substring(0, Math.max(0, address.indexOf('@'))).toLowerCase(Locale.ROOT);
+        List<String> parts = List.of(local.split("[^a-z]+"));
+        PersonName family = PersonName.of(a.familyName());
+        return stated.core().stream()
+                .filter(t -> family.tokens().stream().noneMatch(t::sharesSound))
+                .anyMatch(t -> t.plain().length() >= 3 && parts.contains(t.plain()));
+    }
+
+    private Optional<String> suffix(String stated, Appointment a, TestIndex index) {
+        Optional<String> said = PersonName.of(stated).suffix();
+        return Generation.level(said, Generation.of(a, said.isPresent() ? index.namesakes(a) : List.of()));
+    }
+
+    private String guardian(String displayName, String guardian) {
+        NameAgreement n = names.compare(PersonName.of(displayName), PersonName.of(guardian), PersonName.of(""));
+        return n.contradicted() ? NameAgreement.DIFFERENT : "same";
+    }
+
+    private static String address(String from, String booked, TestIndex index, boolean otherPerson) {
         if (!from.equalsIgnoreCase(booked)) {
             return NameAgreement.DIFFERENT;
         }
         if (otherPerson) {
             return "other_person";
         }
+        int persons = index.personsAt(booked, 5);
         if (persons <= 1) {
             return "own";
         }

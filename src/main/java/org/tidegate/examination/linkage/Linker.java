@@ -22,8 +22,8 @@ import org.tidegate.rules.MatchingRules;
  */
 public final class Linker {
 
-    /** A message may come a little before its slot: a person who was early. */
-    private static final Duration EARLY = Duration.ofMinutes(10);
+    /** A message may come before its slot: a person who was early. */
+    private static final Duration EARLY = Duration.ofMinutes(45);
 
     private static final int MOST_READINGS = 16;
     private static final int MOST_CANDIDATES = 10;
@@ -49,12 +49,11 @@ public final class Linker {
                 statement.arrived().plus(EARLY));
         double prior = -Weights.log2(Math.max(1, open.size()));
         Map<String, Candidate> best = new HashMap<>();
-        int persons = statement.fromAddress().map(a -> index.personsAt(a, 5)).orElse(0);
         BitSet blocked = index.blocked(keys(statement), open, MOST_BLOCK);
         blocked.stream().mapToObj(index::test).forEach(test -> {
-            Candidate c = candidate(statement, test, prior, persons);
+            Candidate c = candidate(statement, test, prior, index);
             if (c.probability() >= rules.candidateAt()) {
-                best.merge(test.appointment().ref(), c, Linker::openAttempt);
+                best.merge(test.appointment().ref(), c, this::openAttempt);
             }
         });
         return decide(best.values().stream()
@@ -65,9 +64,11 @@ public final class Linker {
                 .toList());
     }
 
-    /** Two attempts of one appointment are no rivals: the message is about the one that is open. */
-    private static Candidate openAttempt(Candidate a, Candidate b) {
-        return a.test().attempt() <= b.test().attempt() ? a : b;
+    /** Two attempts of one appointment are no rivals: the earlier open one, unless the evidence tells them apart. */
+    private Candidate openAttempt(Candidate a, Candidate b) {
+        Candidate earlier = a.test().attempt() <= b.test().attempt() ? a : b;
+        Candidate later = earlier == a ? b : a;
+        return later.evidence() - earlier.evidence() >= Weights.log2(rules.rivalFactor()) ? later : earlier;
     }
 
     private Stream<String> keys(Statement statement) {
@@ -83,19 +84,19 @@ public final class Linker {
         return reading.testTime().map(t -> t.atZone(zone).toInstant());
     }
 
-    private Candidate candidate(Statement statement, TestRecord test, double prior, int persons) {
+    private Candidate candidate(Statement statement, TestRecord test, double prior, TestIndex index) {
         List<SubjectReading> readings = statement.readings();
-        Candidate best = candidate(statement, readings.get(0), 0, test, prior, persons);
+        Candidate best = candidate(statement, readings.get(0), 0, test, prior, index);
         for (int i = 1; i < Math.min(readings.size(), MOST_READINGS); i++) {
-            Candidate next = candidate(statement, readings.get(i), i, test, prior, persons);
+            Candidate next = candidate(statement, readings.get(i), i, test, prior, index);
             best = next.evidence() > best.evidence() ? next : best;
         }
         return best;
     }
 
     private Candidate candidate(
-            Statement statement, SubjectReading reading, int number, TestRecord test, double prior, int persons) {
-        List<FieldWeight> ofPerson = comparisons.person(statement, reading, test, persons);
+            Statement statement, SubjectReading reading, int number, TestRecord test, double prior, TestIndex index) {
+        List<FieldWeight> ofPerson = comparisons.person(statement, reading, test.appointment(), index);
         List<FieldWeight> ofTest = comparisons.test(statement, reading, test);
         List<FieldWeight> all = new ArrayList<>(ofPerson);
         all.addAll(ofTest);

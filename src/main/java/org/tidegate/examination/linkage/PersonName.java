@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * A name in words, particles and generation suffix set apart.
@@ -16,6 +17,8 @@ record PersonName(List<NameToken> tokens, Optional<String> suffix) {
 
     /** More words than any name has; the rest of an overlong input is not looked at. */
     static final int MOST = 8;
+
+    private static final int MOST_JOINED = 4;
 
     private static final Set<String> PARTICLES = Set.of(
             "van", "von", "der", "den", "ter", "ten", "de", "del", "della", "di", "da", "do", "dos", "das", "du", "des",
@@ -77,18 +80,29 @@ record PersonName(List<NameToken> tokens, Optional<String> suffix) {
     /** The same name with neighbouring words written as one wherever the other name has them as one word. */
     PersonName joinedLike(PersonName other) {
         List<NameToken> out = new ArrayList<>();
-        for (int i = 0; i < tokens.size(); i++) {
-            if (i + 1 < tokens.size()) {
-                NameToken joined =
-                        NameToken.of(tokens.get(i).written() + tokens.get(i + 1).written());
-                if (other.tokens.stream().anyMatch(t -> t.sharesSpelling(joined))) {
-                    out.add(joined);
-                    i++;
-                    continue;
-                }
+        int at = 0;
+        while (at < tokens.size()) {
+            int length = MOST_JOINED;
+            while (length > 1 && !joins(at, length, other)) {
+                length--;
             }
-            out.add(tokens.get(i));
+            out.add(length == 1 ? tokens.get(at) : join(at, length));
+            at += length;
         }
         return new PersonName(List.copyOf(out), suffix);
+    }
+
+    private boolean joins(int at, int length, PersonName other) {
+        if (at + length > tokens.size()) {
+            return false;
+        }
+        NameToken joined = join(at, length);
+        return other.tokens.stream().anyMatch(t -> t.sharesSpelling(joined));
+    }
+
+    private NameToken join(int at, int length) {
+        return NameToken.of(tokens.subList(at, at + length).stream()
+                .map(NameToken::written)
+                .collect(Collectors.joining()));
     }
 }

@@ -22,6 +22,7 @@ public final class TestIndex {
     public static final int MOST_TESTS = 1 << 24;
 
     private static final int RANK_BITS = 24;
+    private static final int MOST_NAMESAKES = 10_000;
 
     private final TestRecord[] tests;
     private final long[] starts;
@@ -119,6 +120,19 @@ public final class TestIndex {
                 .distinct()
                 .limit(most)
                 .count();
+    }
+
+    /** Appointments under the same name as this one, whenever they are; itself included. */
+    List<Appointment> namesakes(Appointment of) {
+        String first = PersonName.of(of.fullName()).tokens().stream()
+                .flatMap(BlockingKeys::sounds)
+                .findFirst()
+                .orElse("");
+        BitSet found = blocked(Stream.of(first), new Range(0, tests.length), MOST_NAMESAKES);
+        return found.stream()
+                .mapToObj(rank -> tests[rank].appointment())
+                .filter(a -> a.fullName().equalsIgnoreCase(of.fullName()))
+                .toList();
     }
 
     private static long entry(String key, int rank) {

@@ -28,7 +28,7 @@ final class TokenComparison {
         if (given && nicknames.related(stated, booked)) {
             return TokenLevel.NICKNAME;
         }
-        TokenLevel written = likeness(stated.spellings(), booked.spellings());
+        TokenLevel written = likeness(stated.spellings(), booked.spellings(), given);
         return written.agrees() || !nearlySounds(stated, booked) ? written : TokenLevel.TYPO;
     }
 
@@ -43,33 +43,37 @@ final class TokenComparison {
         return near || (consonants.length() >= 4 && consonants.equals(SoundKey.consonants(b)));
     }
 
-    private static TokenLevel likeness(Set<String> stated, Set<String> booked) {
+    private static TokenLevel likeness(Set<String> stated, Set<String> booked, boolean given) {
         TokenLevel best = TokenLevel.NONE;
         for (String a : stated) {
             for (String b : booked) {
-                TokenLevel level = likeness(a, b);
+                TokenLevel level = likeness(a, b, given);
                 best = level.score > best.score ? level : best;
             }
         }
         return best;
     }
 
-    private static TokenLevel likeness(String a, String b) {
-        if (slip(a, b)) {
+    private static TokenLevel likeness(String stated, String booked, boolean given) {
+        if (slip(stated, booked)) {
             return TokenLevel.TYPO;
         }
-        boolean shortened = Math.min(a.length(), b.length()) >= 3 && (a.startsWith(b) || b.startsWith(a));
+        boolean shortened = given
+                ? stated.length() >= 3 && booked.startsWith(stated)
+                : stated.length() <= 3 && booked.startsWith(stated);
         return shortened ? TokenLevel.INITIAL : TokenLevel.NONE;
     }
 
-    /** One slip in words of four letters up, two in words of eight up; or nearly the same by Jaro and Winkler. */
+    /** One slip in words of four letters up, two in words of eight up; or nearly the same by Jaro and Winkler; a longer name is another name. */
     private static boolean slip(String a, String b) {
         int shorter = Math.min(a.length(), b.length());
         if (shorter < 3) {
             return false;
         }
         int slips = Damerau.distance(a, b, 3);
-        return slips == 1 || (slips == 2 && shorter >= 7) || (shorter >= 6 && JARO_WINKLER.apply(a, b) >= 0.94);
+        boolean longer = slips > 1 && (a.startsWith(b) || b.startsWith(a));
+        boolean near = (slips == 2 && shorter >= 7) || (shorter >= 6 && JARO_WINKLER.apply(a, b) >= 0.94);
+        return slips == 1 || (near && !longer);
     }
 
     private static boolean sameInitial(NameToken a, NameToken b) {

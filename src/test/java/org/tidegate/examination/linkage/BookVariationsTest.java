@@ -37,7 +37,6 @@ class BookVariationsTest {
                 if (got.outcome() == Outcome.MATCH && !got.test().orElseThrow().equals(test.key())) {
                     wrong.add(describe(kind, test, said, got));
                 }
-                else if (got.outcome() != Outcome.MATCH && Boolean.getBoolean("show")) System.out.println(describe(kind, test, said, got));
             });
         }
         tally.forEach((kind, n) ->
@@ -50,23 +49,55 @@ class BookVariationsTest {
     void aStrangerNeverMatches(String book) {
         List<TestRecord> tests = tests(book);
         Variations variations = new Variations(7);
-        Map<String, int[]> tally = new TreeMap<>();
         List<String> wrong = new ArrayList<>();
         for (TestRecord test : tests) {
+            if (tests.stream().anyMatch(t -> t != test && sharesAWord(t, test))) {
+                continue;
+            }
             TestIndex without =
                     TestIndex.of(tests.stream().filter(t -> t != test).toList());
             variations.of(test).forEach((kind, said) -> {
                 LinkageResult got = Books.linker().link(said, without);
-                tally.computeIfAbsent(kind, k -> new int[3])[got.outcome().ordinal()]++;
-                if (got.outcome() == Outcome.MATCH && kind.endsWith("other address")) {
+                if (got.outcome() == Outcome.MATCH) {
                     wrong.add(describe(kind, test, said, got));
                 }
-                else if (got.outcome() != Outcome.NONE && Boolean.getBoolean("show")) System.out.println(describe(kind, test, said, got));
             });
         }
-        tally.forEach((kind, n) ->
-                System.out.printf("%s stranger %-36s match %4d ambiguous %4d none %4d%n", book, kind, n[0], n[1], n[2]));
         assertThat(wrong).isEmpty();
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"A", "B"})
+    void aTestOnAnotherDayNeverMatches(String book) {
+        List<TestRecord> tests = tests(book);
+        TestIndex index = TestIndex.of(tests);
+        Variations variations = new Variations(11);
+        List<String> wrong = new ArrayList<>();
+        for (TestRecord test : tests) {
+            variations.onAnotherDay(test, -1).forEach((kind, said) -> {
+                LinkageResult got = Books.linker().link(said, index);
+                boolean rebooked = got.test().isPresent() && sharesAWord(find(tests, got), test);
+                if (got.outcome() == Outcome.MATCH && !rebooked) {
+                    wrong.add(describe(kind, test, said, got));
+                }
+            });
+        }
+        assertThat(wrong).isEmpty();
+    }
+
+    private static TestRecord find(List<TestRecord> tests, LinkageResult got) {
+        return tests.stream()
+                .filter(t -> t.key().equals(got.test().orElseThrow()))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    /** Namesakes, relatives, repeat bookings and shared mailboxes: there no machine could know better. */
+    private static boolean sharesAWord(TestRecord a, TestRecord b) {
+        PersonName x = PersonName.of(a.appointment().fullName());
+        PersonName y = PersonName.of(b.appointment().fullName());
+        return a.appointment().email().equals(b.appointment().email())
+                || x.tokens().stream().anyMatch(t -> y.tokens().stream().anyMatch(t::sharesSound));
     }
 
     private static List<TestRecord> tests(String book) {

@@ -1,7 +1,11 @@
 package org.tidegate.examination.linkage;
 
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.time.ZoneId;
+import java.util.Objects;
 import org.tidegate.booking.BookReader;
 import org.tidegate.booking.BookResult;
 import org.tidegate.rules.Rules;
@@ -32,5 +36,17 @@ final class Books {
             return TestIndex.of(read.book().tests());
         }
         throw new IllegalStateException("Cannot read " + csv);
+    }
+
+    static TestIndex indexOfResource(String name) {
+        try (InputStream in = Objects.requireNonNull(Books.class.getResourceAsStream(name))) {
+            BookResult result = BookReader.read(in.readAllBytes());
+            if (result instanceof BookResult.Read read) {
+                return TestIndex.of(read.book().tests());
+            }
+            throw new IllegalStateException(name + " has faults: " + result);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 }
