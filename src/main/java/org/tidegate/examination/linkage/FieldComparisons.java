@@ -30,16 +30,17 @@ final class FieldComparisons {
         name.ifPresent(n -> {
             add(found, "given_name", n.given(), reading.name().orElse("") + " / " + a.givenName());
             add(found, "family_name", n.family(), reading.name().orElse("") + " / " + a.familyName());
-            add(found, "suffix", suffix(reading.name().orElse(""), a, index), reading.name().orElse(""));
+            add(
+                    found,
+                    "suffix",
+                    suffix(reading.name().orElse(""), a, index),
+                    reading.name().orElse(""));
         });
         boolean otherPerson = name.filter(NameAgreement::contradicted).isPresent();
         statement
                 .fromAddress()
                 .ifPresent(from -> add(
-                        found,
-                        "address",
-                        a.email().map(booked -> address(from, booked, index, otherPerson)),
-                        from));
+                        found, "address", a.email().map(booked -> address(from, booked, index, otherPerson)), from));
         statement.fromDisplayName().ifPresent(d -> add(found, "display_name", displayName(compare(d, a), name), d));
         reading.dateOfBirth().ifPresent(d -> add(found, "date_of_birth", birth(d, a.dateOfBirth()), d.toString()));
         return found;

@@ -52,7 +52,8 @@ final class Generation {
 
     private static Optional<String> byBirth(LocalDate born, List<Appointment> namesakes) {
         for (Appointment other : namesakes) {
-            int years = other.dateOfBirth().map(o -> born.getYear() - o.getYear()).orElse(0);
+            int years =
+                    other.dateOfBirth().map(o -> born.getYear() - o.getYear()).orElse(0);
             if (Math.abs(years) >= YEARS_BETWEEN) {
                 return Optional.of(years > 0 ? "jr" : "sr");
             }

@@ -22,8 +22,8 @@ record PersonName(List<NameToken> tokens, Optional<String> suffix) {
 
     private static final Set<String> PARTICLES = Set.of(
             "van", "von", "der", "den", "ter", "ten", "de", "del", "della", "di", "da", "do", "dos", "das", "du", "des",
-            "la", "las", "los", "le", "el", "al", "bin", "bint", "ibn", "ben", "ap", "ab", "af", "av", "zu", "zur", "st",
-            "san", "mac", "mc", "abu", "abou", "dela");
+            "la", "las", "los", "le", "el", "al", "bin", "bint", "ibn", "ben", "ap", "ab", "af", "av", "zu", "zur",
+            "st", "san", "mac", "mc", "abu", "abou", "dela");
 
     /** Words for "and" between two family names; elsewhere a single letter is an initial. */
     private static final Set<String> AND = Set.of("y", "e", "i");
@@ -101,8 +101,7 @@ record PersonName(List<NameToken> tokens, Optional<String> suffix) {
     }
 
     private NameToken join(int at, int length) {
-        return NameToken.of(tokens.subList(at, at + length).stream()
-                .map(NameToken::written)
-                .collect(Collectors.joining()));
+        return NameToken.of(
+                tokens.subList(at, at + length).stream().map(NameToken::written).collect(Collectors.joining()));
     }
 }

@@ -110,8 +110,10 @@ class BookVariationsTest {
     }
 
     private static String describe(String kind, TestRecord test, Statement said, LinkageResult got) {
-        return kind + ": " + test.key() + " " + test.appointment().fullName() + " " + test.appointment().slotStart()
-                + " said " + said.readings().get(0).name().orElse("-") + " " + said.readings().get(0).testTime()
+        return kind + ": " + test.key() + " " + test.appointment().fullName() + " "
+                + test.appointment().slotStart()
+                + " said " + said.readings().get(0).name().orElse("-") + " "
+                + said.readings().get(0).testTime()
                 + " → " + got.outcome() + " " + got.test() + "\n" + Explanations.of(got);
     }
 }

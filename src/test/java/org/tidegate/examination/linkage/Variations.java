@@ -56,8 +56,7 @@ final class Variations {
                 kind,
                 new Statement(
                         s.readings().stream()
-                                .map(r -> Readings.of(
-                                        r.name(), r.testTime().map(t -> t.plusDays(days)), r.clinic()))
+                                .map(r -> Readings.of(r.name(), r.testTime().map(t -> t.plusDays(days)), r.clinic()))
                                 .toList(),
                         s.fromDisplayName(),
                         s.fromAddress(),
@@ -78,7 +77,10 @@ final class Variations {
     }
 
     private static String plain(String name) {
-        return Letters.spellings(name.replace(' ', 'Q').replace('-', 'Q')).iterator().next().replace("q", " ");
+        return Letters.spellings(name.replace(' ', 'Q').replace('-', 'Q'))
+                .iterator()
+                .next()
+                .replace("q", " ");
     }
 
     private String slip(String name) {
