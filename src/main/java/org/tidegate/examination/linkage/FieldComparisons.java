@@ -41,7 +41,10 @@ final class FieldComparisons {
                 .fromAddress()
                 .ifPresent(from -> add(
                         found, "address", a.email().map(booked -> address(from, booked, index, otherPerson)), from));
-        statement.fromDisplayName().ifPresent(d -> add(found, "display_name", displayName(compare(d, a), name), d));
+        statement.fromDisplayName().ifPresent(d -> {
+            add(found, "display_name", displayName(compare(d, a), name), d);
+            add(found, "guardian", a.guardian().map(g -> guardian(d, g)), d);
+        });
         reading.dateOfBirth().ifPresent(d -> add(found, "date_of_birth", birth(d, a.dateOfBirth()), d.toString()));
         return found;
     }
