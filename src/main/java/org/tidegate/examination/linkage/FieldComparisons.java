@@ -43,7 +43,7 @@ final class FieldComparisons {
                         found, "address", a.email().map(booked -> address(from, booked, index, otherPerson)), from));
         statement.fromDisplayName().ifPresent(d -> {
             add(found, "display_name", displayName(compare(d, a), name), d);
-            add(found, "guardian", a.guardian().map(g -> guardian(d, g)), d);
+            add(found, "guardian", a.guardian().filter(g -> isGuardian(d, g)).map(g -> "same"), d);
         });
         reading.dateOfBirth().ifPresent(d -> add(found, "date_of_birth", birth(d, a.dateOfBirth()), d.toString()));
         return found;
@@ -102,9 +102,9 @@ final class FieldComparisons {
         return Generation.level(said, Generation.of(a, said.isPresent() ? index.namesakes(a) : List.of()));
     }
 
-    private String guardian(String displayName, String guardian) {
+    private boolean isGuardian(String displayName, String guardian) {
         NameAgreement n = names.compare(PersonName.of(displayName), PersonName.of(guardian), PersonName.of(""));
-        return n.contradicted() ? NameAgreement.DIFFERENT : "same";
+        return n.givenAgreesInFull();
     }
 
     private static String address(String from, String booked, TestIndex index, boolean otherPerson) {

@@ -66,8 +66,9 @@ public final class Linker {
 
     /** Two attempts of one appointment are no rivals: the earlier open one, unless the evidence tells them apart. */
     private Candidate openAttempt(Candidate a, Candidate b) {
-        Candidate earlier = a.test().attempt() <= b.test().attempt() ? a : b;
-        Candidate later = earlier == a ? b : a;
+        boolean inOrder = a.test().attempt() <= b.test().attempt();
+        Candidate earlier = inOrder ? a : b;
+        Candidate later = inOrder ? b : a;
         return later.evidence() - earlier.evidence() >= Weights.log2(rules.rivalFactor()) ? later : earlier;
     }
 
