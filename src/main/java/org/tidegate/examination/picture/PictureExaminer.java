@@ -31,7 +31,7 @@ public final class PictureExaminer {
     }
 
     public PictureExaminer(Rules rules, OutsideDecoder outside) {
-        this(rules, outside, image -> Scene.unseen());
+        this(rules, outside, new SceneFinder(rules.protocols(), rules.pictures()));
     }
 
     PictureExaminer(Rules rules, OutsideDecoder outside, SceneReader scenes) {

@@ -1,0 +1,124 @@
+package org.tidegate.examination.picture;
+
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.tidegate.examination.picture.Regions.Region;
+
+/**
+ * What makes an elongated flat thing a cassette: one result window in its middle line, a sample well beside it. Fractions of length and
+ * breadth; the sample end is at 0 where the well was seen.
+ *
+ * @param window outline of the window's rim
+ * @param windowQuality 0–1
+ * @param well whether a sample well was seen
+ */
+record Body(Quad outline, Box window, double windowQuality, boolean well) {
+
+    /** Part of an outline as fractions of its length and breadth. */
+    record Box(double fromU, double fromV, double toU, double toV) {
+
+        Box turned() {
+            return new Box(1 - toU, 1 - toV, 1 - fromU, 1 - fromV);
+        }
+
+        double centreU() {
+            return (fromU + toU) / 2;
+        }
+    }
+
+    private static final int LENGTH = 420;
+    private static final double[] STANDS_OUT = {0.05, 0.09, 0.15, 0.25};
+    private static final double MARGIN = 0.07;
+
+    /** Darkest a membrane may be against the body, and so told from print and holes. */
+    private static final double MEMBRANE_LIGHT = 0.72;
+
+    private record Seen(Region region, double quality) {}
+
+    static Optional<Body> read(Quad quad, Pixels image) {
+        int height = (int) Math.max(24, Math.round(LENGTH / quad.aspect()));
+        Surface surface = Surface.of(quad, image, LENGTH, height);
+        Optional<Seen> window = Optional.empty();
+        Optional<Seen> well = Optional.empty();
+        for (double standsOut : STANDS_OUT) {
+            List<Region> features = surface.features(standsOut, MARGIN, 12);
+            window = better(window, features.stream().map(r -> new Seen(r, windowQuality(r, surface))));
+            well = better(well, features.stream().map(r -> new Seen(r, wellQuality(r, surface))));
+        }
+        Optional<Seen> besideWindow = well;
+        return window.map(w -> body(quad, surface, w, besideWindow));
+    }
+
+    private static Optional<Seen> better(Optional<Seen> best, Stream<Seen> more) {
+        return Stream.concat(best.stream(), more.filter(s -> s.quality() > 0.2))
+                .max(Comparator.comparingDouble(Seen::quality));
+    }
+
+    private static Body body(Quad quad, Surface surface, Seen window, Optional<Seen> well) {
+        Region r = window.region();
+        Box box = new Box(
+                (double) r.left() / surface.width(),
+                (double) r.top() / surface.height(),
+                (r.right() + 1.0) / surface.width(),
+                (r.bottom() + 1.0) / surface.height());
+        boolean beside = well.map(w -> isBeside(w.region(), r)).orElse(false);
+        boolean right = beside && well.orElseThrow().region().left() > r.right();
+        return right
+                ? new Body(quad.turned(), box.turned(), window.quality(), true)
+                : new Body(quad, box, window.quality(), beside);
+    }
+
+    private static boolean isBeside(Region well, Region window) {
+        return well.left() > window.right() || well.right() < window.left();
+    }
+
+    private static double windowQuality(Region r, Surface s) {
+        double length = (double) r.width() / s.width();
+        double breadth = (double) r.height() / s.height();
+        double aspect = (double) r.width() / r.height();
+        double fill = (Hull.area(r.hull()) + r.width() + r.height()) / ((r.width() + 1.0) * (r.height() + 1.0));
+        double offMiddle = Math.abs((r.top() + r.bottom() + 1) / 2.0 / s.height() - 0.5);
+        double offCentre = Math.abs((r.left() + r.right() + 1) / 2.0 / s.width() - 0.5);
+        return within(length, 0.12, 0.18, 0.42, 0.58)
+                * within(breadth, 0.14, 0.2, 0.6, 0.8)
+                * within(aspect, 1.1, 1.5, 4.5, 8)
+                * within(fill, 0.8, 0.92, 2, 3)
+                * within(offMiddle, -1, -0.5, 0.08, 0.2)
+                * within(offCentre, -1, -0.5, 0.2, 0.32)
+                * within(membraneLight(r, s), MEMBRANE_LIGHT, MEMBRANE_LIGHT + 0.1, 2, 3);
+    }
+
+    /** Light part of the window's middle against the body's own brightness: its upper quartile, for lines are dark. */
+    private static double membraneLight(Region r, Surface s) {
+        int n = r.width() * 6 / 10;
+        double[] share = new double[Math.max(1, n)];
+        int middle = (r.top() + r.bottom()) / 2;
+        for (int i = 0; i < share.length; i++) {
+            int x = r.left() + r.width() * 2 / 10 + i;
+            share[i] = s.green(x, middle) / Math.max(1, s.lightAt(x, middle));
+        }
+        Arrays.sort(share);
+        return share[share.length * 3 / 4];
+    }
+
+    private static double wellQuality(Region r, Surface s) {
+        double breadth = (double) r.height() / s.height();
+        double aspect = (double) r.width() / r.height();
+        double fill = (Hull.area(r.hull()) + r.width() + r.height()) / ((r.width() + 1.0) * (r.height() + 1.0));
+        double offMiddle = Math.abs((r.top() + r.bottom() + 1) / 2.0 / s.height() - 0.5);
+        return within(breadth, 0.14, 0.22, 0.7, 0.85)
+                * within(aspect, 0.6, 0.8, 1.25, 1.7)
+                * within(fill, 0.66, 0.74, 2, 3)
+                * within(offMiddle, -1, -0.5, 0.1, 0.22);
+    }
+
+    /** 1 between the inner limits, 0 outside the outer ones, straight in between. */
+    static double within(double value, double outerLow, double low, double high, double outerHigh) {
+        double rise = (value - outerLow) / (low - outerLow);
+        double fall = (outerHigh - value) / (outerHigh - high);
+        return Math.max(0, Math.min(1, Math.min(rise, fall)));
+    }
+}

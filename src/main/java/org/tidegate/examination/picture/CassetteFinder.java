@@ -1,0 +1,93 @@
+package org.tidegate.examination.picture;
+
+import java.awt.image.BufferedImage;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.tidegate.finding.PictureFinding.CassetteFinding;
+import org.tidegate.finding.PictureFinding.Line;
+import org.tidegate.rules.PictureRules;
+import org.tidegate.rules.Protocol;
+
+/**
+ * Finds test cassettes: elongated four-cornered bodies with a light result window in their middle line, told from other elongated things by
+ * the window, the sample well beside it and a line across the strip.
+ */
+public final class CassetteFinder {
+
+    private static final double SHORTEST = 1.9;
+    private static final double LONGEST = 7;
+    private static final int LEAST_LENGTH = 60;
+    private static final int MOST_CANDIDATES = 60;
+    private static final double OVERLAP = 0.3;
+
+    private record Candidate(Body body, Protocol kit, Map<String, Line> lines, double confidence) {}
+
+    private CassetteFinder() {}
+
+    /**
+     * @param image upright, at most about 1,600 pixels on its longer side
+     * @param kits whose lines are looked for; none finds nothing
+     * @return most certain first; each at or above {@code cassetteAt}
+     */
+    public static List<CassetteFinding> find(BufferedImage image, List<Protocol> kits, PictureRules rules) {
+        Pixels pixels = Pixels.of(image);
+        return find(pixels, QuadSearch.in(pixels), kits, rules);
+    }
+
+    static List<CassetteFinding> find(
+            Pixels image, List<QuadSearch.Found> quads, List<Protocol> kits, PictureRules rules) {
+        List<Candidate> candidates = new ArrayList<>();
+        quads.stream()
+                .filter(f -> f.quad().aspect() >= SHORTEST && f.quad().aspect() <= LONGEST)
+                .filter(f -> f.quad().length() >= LEAST_LENGTH)
+                .limit(MOST_CANDIDATES)
+                .forEach(f -> candidate(f, image, kits, rules).ifPresent(candidates::add));
+        candidates.sort(Comparator.comparingDouble(Candidate::confidence).reversed());
+        List<Candidate> kept = new ArrayList<>();
+        for (Candidate c : candidates) {
+            if (kept.stream().noneMatch(k -> k.body().outline().sharedWith(c.body().outline()) > OVERLAP)) {
+                kept.add(c);
+            }
+        }
+        return kept.stream()
+                .filter(c -> c.confidence() >= rules.cassetteAt())
+                .map(CassetteFinder::finding)
+                .toList();
+    }
+
+    private static CassetteFinding finding(Candidate c) {
+        return new CassetteFinding(
+                c.body().outline().corners(), Optional.of(c.kit().kit()), c.confidence(), c.lines());
+    }
+
+    private static Optional<Candidate> candidate(
+            QuadSearch.Found found, Pixels image, List<Protocol> kits, PictureRules rules) {
+        return Body.read(found.quad(), image)
+                .flatMap(body -> nearest(body, kits).map(kit -> judged(found, body, kit, image, rules)));
+    }
+
+    /** The kit whose proportions and window place are nearest. */
+    private static Optional<Protocol> nearest(Body body, List<Protocol> kits) {
+        return kits.stream().min(Comparator.comparingDouble(kit -> misfit(body, kit.cassette())));
+    }
+
+    private static double misfit(Body body, Protocol.CassetteShape shape) {
+        double aspect = Math.abs(Math.log(body.outline().aspect() / shape.aspect()));
+        double centre = Math.abs(body.window().centreU() - (shape.windowFrom() + shape.windowTo()) / 2);
+        return aspect + 2 * centre;
+    }
+
+    private static Candidate judged(
+            QuadSearch.Found found, Body body, Protocol kit, Pixels image, PictureRules rules) {
+        Map<String, Line> lines = Strip.in(body, image).lines(kit.cassette(), rules.lineAt());
+        boolean anyLine = lines.values().stream().anyMatch(l -> l.present() && l.strength() > 2 * rules.lineAt());
+        double confidence = 0.4 * body.windowQuality()
+                + (body.well() ? 0.25 : 0)
+                + (anyLine ? 0.25 : 0)
+                + Body.within(found.fit(), 0.84, 0.96, 2, 3) * 0.1;
+        return new Candidate(body, kit, lines, confidence);
+    }
+}

@@ -1,0 +1,101 @@
+package org.tidegate.examination.picture;
+
+import java.awt.image.BufferedImage;
+import java.util.List;
+import org.tidegate.examination.picture.Regions.Region;
+import org.tidegate.finding.PictureFinding.CassetteFinding;
+import org.tidegate.finding.PictureFinding.Corner;
+import org.tidegate.finding.PictureFinding.DocumentFinding;
+import org.tidegate.rules.PictureRules;
+
+/**
+ * Finds an identity document: a card or page of the proportions of ISO/IEC 7810 (ID-1 85.60 × 53.98 mm, ID-3 125 × 88 mm) that carries a
+ * portrait-shaped block and print beside it. Whose portrait it is is never asked.
+ */
+public final class DocumentFinder {
+
+    private static final double ID_3 = 125.0 / 88;
+    private static final double ID_1 = 85.60 / 53.98;
+    private static final int LENGTH = 400;
+    private static final int MOST_CANDIDATES = 40;
+    private static final double MIN_SHARE = 0.02;
+    private static final double[] STANDS_OUT = {0.12, 0.2, 0.3};
+
+    private DocumentFinder() {}
+
+    /**
+     * @param image upright, at most about 1,600 pixels on its longer side
+     * @param cassettes already found there: none of them is a document
+     */
+    public static DocumentFinding find(BufferedImage image, List<CassetteFinding> cassettes, PictureRules rules) {
+        Pixels pixels = Pixels.of(image);
+        return find(pixels, QuadSearch.in(pixels), cassettes, rules);
+    }
+
+    static DocumentFinding find(
+            Pixels image, List<QuadSearch.Found> quads, List<CassetteFinding> cassettes, PictureRules rules) {
+        double best = 0;
+        List<Corner> box = List.of();
+        List<QuadSearch.Found> cards = quads.stream()
+                .filter(f -> isCardShaped(f.quad()) && !holdsCassette(f.quad(), cassettes))
+                .filter(f -> f.quad().area() > MIN_SHARE * image.width() * image.height())
+                .limit(MOST_CANDIDATES)
+                .toList();
+        for (QuadSearch.Found card : cards) {
+            double confidence = confidence(card, image);
+            if (confidence > best) {
+                best = confidence;
+                box = card.quad().corners();
+            }
+        }
+        boolean present = best >= rules.documentAt();
+        return new DocumentFinding(present, true, best, present ? box : List.of(), List.of());
+    }
+
+    /** Between the two formats, with room for perspective. */
+    private static boolean isCardShaped(Quad quad) {
+        return quad.aspect() > ID_3 / 1.22 && quad.aspect() < ID_1 * 1.3;
+    }
+
+    private static boolean holdsCassette(Quad quad, List<CassetteFinding> cassettes) {
+        return cassettes.stream().anyMatch(c -> {
+            List<Corner> k = c.box();
+            Quad cassette = new Quad(k.get(0), k.get(1), k.get(2), k.get(3));
+            return quad.contains(cassette.centre()) || cassette.sharedWith(quad) > 0.3;
+        });
+    }
+
+    private static double confidence(QuadSearch.Found card, Pixels image) {
+        int height = (int) Math.round(LENGTH / card.quad().aspect());
+        Surface surface = Surface.of(card.quad(), image, LENGTH, height);
+        double portrait = 0;
+        double print = 0;
+        for (double standsOut : STANDS_OUT) {
+            List<Region> features = surface.features(standsOut, 0.02, 6);
+            for (Region r : features) {
+                portrait = Math.max(portrait, portrait(r, surface));
+            }
+            long glyphs = features.stream().filter(r -> isGlyph(r, surface)).count();
+            print = Math.max(print, Body.within(glyphs, 4, 20, 10000, 20000));
+        }
+        return 0.55 * portrait + 0.35 * print + 0.1 * Body.within(card.fit(), 0.86, 0.96, 2, 3);
+    }
+
+    /** A block upright or lying on its side, of a fifth to two thirds of the card's height. */
+    private static double portrait(Region r, Surface s) {
+        double upright = (double) r.width() / r.height();
+        double high = (double) r.height() / s.height();
+        double share = (double) r.width() * r.height() / (s.width() * s.height());
+        double fill = Hull.area(r.hull()) / ((double) r.width() * r.height());
+        double solid = (double) r.area() / Math.max(1, Hull.area(r.hull()));
+        return Body.within(upright, 0.5, 0.62, 1.05, 1.4)
+                * Body.within(high, 0.25, 0.36, 0.8, 0.95)
+                * Body.within(share, 0.03, 0.06, 0.26, 0.4)
+                * Body.within(fill, 0.55, 0.75, 2, 3)
+                * Body.within(solid, 0.3, 0.5, 2, 3);
+    }
+
+    private static boolean isGlyph(Region r, Surface s) {
+        return r.height() <= 0.12 * s.height() && r.width() <= 0.2 * s.width() && r.height() >= 3;
+    }
+}

@@ -1,0 +1,121 @@
+package org.tidegate.examination.picture;
+
+import java.awt.image.BufferedImage;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import org.tidegate.finding.PictureFinding.CassetteFinding;
+import org.tidegate.finding.PictureFinding.Corner;
+import org.tidegate.finding.PictureFinding.Legibility;
+import org.tidegate.rules.PictureRules;
+
+/** Measures whether a person could read the picture: where the cassette lies if one was found, else the whole of it. */
+public final class LegibilityMeter {
+
+    /** Longer side on which sharpness is measured, so that it does not grow with the camera's pixels. */
+    private static final int SIDE = 800;
+
+    private static final int REACH = 12;
+    private static final int BURNT = 250;
+
+    /** Share of the steepest places that count as its edges. */
+    private static final double EDGES = 0.004;
+
+    private LegibilityMeter() {}
+
+    /**
+     * @param image upright, at most about 1,600 pixels on its longer side
+     * @return sharpness is the steepest part of an edge as a share of its whole contrast, a pixel of a picture of 800 pixels: 0.5 for an ideal edge
+     */
+    public static Legibility measure(BufferedImage image, List<CassetteFinding> cassettes, PictureRules rules) {
+        return measure(Pixels.of(image), cassettes, rules);
+    }
+
+    static Legibility measure(Pixels image, List<CassetteFinding> cassettes, PictureRules rules) {
+        Pixels small = image.shrunkTo(SIDE);
+        float[] green = small.channel(1);
+        double sharpness = sharpness(green, small.width(), small.height());
+        Pixels place = cassettes.isEmpty() ? small : cassette(image, cassettes.get(0));
+        double brightness = mean(place.channel(1)) / 255;
+        double clipped = burnt(place);
+        List<String> why = new ArrayList<>();
+        if (sharpness < rules.minSharpness()) {
+            why.add("blur");
+        }
+        if (brightness < rules.minBrightness()) {
+            why.add("dark");
+        }
+        if (brightness > rules.maxBrightness()) {
+            why.add("bright");
+        }
+        if (clipped > rules.maxClipped()) {
+            why.add("glare");
+        }
+        if (Math.min(image.width(), image.height()) < rules.minSide()) {
+            why.add("small");
+        }
+        return new Legibility(sharpness, brightness, clipped, why.isEmpty(), why);
+    }
+
+    private static Pixels cassette(Pixels image, CassetteFinding cassette) {
+        List<Corner> k = cassette.box();
+        return Homography.toQuad(new Quad(k.get(0), k.get(1), k.get(2), k.get(3))).rectify(image, 300, 100);
+    }
+
+    private static double mean(float[] plane) {
+        double sum = 0;
+        for (float v : plane) {
+            sum += v;
+        }
+        return sum / plane.length;
+    }
+
+    private static double burnt(Pixels place) {
+        int n = 0;
+        for (int p : place.rgb()) {
+            n += ((p >> 16) & 255) >= BURNT && ((p >> 8) & 255) >= BURNT && (p & 255) >= BURNT ? 1 : 0;
+        }
+        return (double) n / place.rgb().length;
+    }
+
+    /** Median over the steepest places. */
+    private static double sharpness(float[] green, int w, int h) {
+        float[] slope = slopes(green, w, h);
+        float[] sorted = slope.clone();
+        Arrays.sort(sorted);
+        float steep = sorted[(int) (sorted.length * (1 - EDGES))];
+        double[] shares = new double[sorted.length];
+        int n = 0;
+        for (int y = REACH; y < h - REACH; y++) {
+            for (int x = REACH; x < w - REACH; x++) {
+                if (slope[y * w + x] >= steep && slope[y * w + x] > 0) {
+                    shares[n++] = slope[y * w + x] / range(green, w, x, y);
+                }
+            }
+        }
+        Arrays.sort(shares, 0, n);
+        return n == 0 ? 0 : shares[n / 2];
+    }
+
+    private static float[] slopes(float[] green, int w, int h) {
+        float[] slope = new float[green.length];
+        for (int y = 1; y < h - 1; y++) {
+            for (int i = y * w + 1; i < y * w + w - 1; i++) {
+                slope[i] = (float) Math.hypot(green[i + 1] - green[i - 1], green[i + w] - green[i - w]) / 2;
+            }
+        }
+        return slope;
+    }
+
+    private static float range(float[] green, int w, int x, int y) {
+        float low = Float.MAX_VALUE;
+        float high = 1;
+        for (int j = y - REACH; j <= y + REACH; j += 2) {
+            for (int i = j * w + x - REACH; i <= j * w + x + REACH; i += 2) {
+                low = Math.min(low, green[i]);
+                high = Math.max(high, green[i]);
+            }
+        }
+        return Math.max(1, high - low);
+    }
+}

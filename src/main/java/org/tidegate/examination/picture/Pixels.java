@@ -1,0 +1,85 @@
+package org.tidegate.examination.picture;
+
+import java.awt.image.BufferedImage;
+
+/**
+ * Colours of a picture, row by row, packed 0xRRGGBB.
+ *
+ * @param rgb row-major, width × height
+ */
+record Pixels(int width, int height, int[] rgb) {
+
+    static Pixels of(BufferedImage image) {
+        int w = image.getWidth();
+        int h = image.getHeight();
+        return new Pixels(w, h, image.getRGB(0, 0, w, h, null, 0, w));
+    }
+
+    /** Averages whole blocks so that the longer side is about the given one; never enlarged. */
+    Pixels shrunkTo(int longSide) {
+        int step = Math.max(1, Math.round((float) Math.max(width, height) / longSide));
+        return step == 1 ? this : block(step);
+    }
+
+    /** How many times finer this picture is than the given smaller one. */
+    double scaleOver(Pixels smaller) {
+        return (double) Math.max(1, Math.round((double) width / smaller.width));
+    }
+
+    private Pixels block(int step) {
+        int w = width / step;
+        int h = height / step;
+        int[] out = new int[w * h];
+        for (int y = 0; y < h; y++) {
+            for (int x = 0; x < w; x++) {
+                out[y * w + x] = mean(x * step, y * step, step);
+            }
+        }
+        return new Pixels(w, h, out);
+    }
+
+    private int mean(int left, int top, int side) {
+        int r = 0;
+        int g = 0;
+        int b = 0;
+        for (int y = top; y < top + side; y++) {
+            for (int i = y * width + left; i < y * width + left + side; i++) {
+                r += (rgb[i] >> 16) & 255;
+                g += (rgb[i] >> 8) & 255;
+                b += rgb[i] & 255;
+            }
+        }
+        int n = side * side;
+        return (r / n) << 16 | (g / n) << 8 | b / n;
+    }
+
+    /** One colour channel as a plane 0–255: 0 red, 1 green, 2 blue. */
+    float[] channel(int which) {
+        int shift = 16 - 8 * which;
+        float[] out = new float[rgb.length];
+        for (int i = 0; i < rgb.length; i++) {
+            out[i] = (rgb[i] >> shift) & 255;
+        }
+        return out;
+    }
+
+    /** Value of a channel between pixels, bilinear; places outside repeat the border. */
+    double sample(double x, double y, int shift) {
+        double cx = Math.max(0, Math.min(width - 1.001, x));
+        double cy = Math.max(0, Math.min(height - 1.001, y));
+        int x0 = (int) cx;
+        int y0 = (int) cy;
+        double fx = cx - x0;
+        double fy = cy - y0;
+        int i = y0 * width + x0;
+        int right = x0 + 1 < width ? 1 : 0;
+        int down = y0 + 1 < height ? width : 0;
+        double top = mix((rgb[i] >> shift) & 255, (rgb[i + right] >> shift) & 255, fx);
+        double low = mix((rgb[i + down] >> shift) & 255, (rgb[i + down + right] >> shift) & 255, fx);
+        return mix(top, low, fy);
+    }
+
+    private static double mix(double a, double b, double share) {
+        return a + (b - a) * share;
+    }
+}

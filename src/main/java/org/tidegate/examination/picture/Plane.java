@@ -1,0 +1,70 @@
+package org.tidegate.examination.picture;
+
+import java.util.Arrays;
+
+/** Brightness of an evenly coloured surface in uneven light: a + b·u + c·v, u and v from 0 to 1, fitted while what stands out is left away. */
+record Plane(double a, double b, double c) {
+
+    private static final int ROUNDS = 4;
+
+    double at(double u, double v) {
+        return a + b * u + c * v;
+    }
+
+    static Plane fit(float[] values, int w, int h) {
+        float[] sorted = values.clone();
+        Arrays.sort(sorted);
+        Plane plane = new Plane(sorted[sorted.length / 2], 0, 0);
+        double near = 0.25;
+        for (int round = 0; round < ROUNDS; round++) {
+            plane = refit(plane, values, w, h, near);
+            near = Math.max(0.05, near / 2);
+        }
+        return plane;
+    }
+
+    /** Least squares over the values within a relative distance of the plane so far. */
+    private static Plane refit(Plane old, float[] values, int w, int h, double near) {
+        double[] s = new double[9];
+        for (int y = 0; y < h; y += 2) {
+            double v = (y + 0.5) / h - 0.5;
+            for (int x = 0; x < w; x += 2) {
+                double u = (x + 0.5) / w - 0.5;
+                double value = values[y * w + x];
+                double expected = old.at(u + 0.5, v + 0.5);
+                if (Math.abs(value - expected) <= near * expected) {
+                    add(s, u, v, value);
+                }
+            }
+        }
+        return s[0] < 0.1 * w * h / 4 ? old : solve(s);
+    }
+
+    private static void add(double[] s, double u, double v, double z) {
+        s[0] += 1;
+        s[1] += u;
+        s[2] += v;
+        s[3] += u * u;
+        s[4] += u * v;
+        s[5] += v * v;
+        s[6] += z;
+        s[7] += u * z;
+        s[8] += v * z;
+    }
+
+    private static Plane solve(double[] s) {
+        double mu = s[1] / s[0];
+        double mv = s[2] / s[0];
+        double mz = s[6] / s[0];
+        double uu = s[3] / s[0] - mu * mu + 1e-9;
+        double uv = s[4] / s[0] - mu * mv;
+        double vv = s[5] / s[0] - mv * mv + 1e-9;
+        double uz = s[7] / s[0] - mu * mz;
+        double vz = s[8] / s[0] - mv * mz;
+        double det = uu * vv - uv * uv;
+        double b = (uz * vv - vz * uv) / det;
+        double c = (vz * uu - uz * uv) / det;
+        double a = mz - b * mu - c * mv;
+        return new Plane(a - 0.5 * b - 0.5 * c, b, c);
+    }
+}

@@ -1,0 +1,75 @@
+package org.tidegate.examination.picture;
+
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import org.tidegate.finding.PictureFinding.Line;
+import org.tidegate.rules.Protocol.CassetteShape;
+import org.tidegate.rules.Protocol.LinePlace;
+
+/** The membrane inside a result window, upright, sample end left. */
+final class Strip {
+
+    private static final int LENGTH = 240;
+    private static final int HEIGHT = 48;
+
+    /** The window's rim and its shadow take at most this share of either end. */
+    private static final double RIM = 0.2;
+
+    private static final double MEMBRANE = 0.94;
+    private static final double PLACE_TOLERANCE = 0.15;
+    private static final int GREEN = 8;
+    private static final int RED = 16;
+
+    private final LineProfile green;
+    private final LineProfile red;
+
+    private Strip(Pixels pixels) {
+        this.green = LineProfile.of(pixels, GREEN);
+        this.red = LineProfile.of(pixels, RED);
+    }
+
+    static Strip in(Body body, Pixels image) {
+        Body.Box w = body.window();
+        double height = w.toV() - w.fromV();
+        Quad middle = body.outline().part(w.fromU(), w.fromV() + 0.3 * height, w.toU(), w.toV() - 0.3 * height);
+        Pixels whole = Homography.toQuad(middle).rectify(image, LENGTH, HEIGHT);
+        double[] ends = membrane(whole);
+        Quad inner = middle.part(ends[0], 0, ends[1], 1);
+        return new Strip(Homography.toQuad(inner).rectify(image, LENGTH, HEIGHT));
+    }
+
+    /** Where the light membrane begins and ends between the dark rims, as shares of the window. */
+    private static double[] membrane(Pixels whole) {
+        double[] light = new double[LENGTH];
+        for (int i = 0; i < whole.rgb().length; i++) {
+            light[i % LENGTH] += ((whole.rgb()[i] >> GREEN) & 255) / (double) HEIGHT;
+        }
+        double[] sorted = light.clone();
+        Arrays.sort(sorted);
+        double level = MEMBRANE * sorted[LENGTH * 8 / 10];
+        int most = (int) (RIM * LENGTH);
+        int from = 0;
+        while (from < most && light[from] < level) {
+            from++;
+        }
+        int to = LENGTH - 1;
+        while (to > LENGTH - 1 - most && light[to] < level) {
+            to--;
+        }
+        return new double[] {(from + 3.0) / LENGTH, (to - 2.0) / LENGTH};
+    }
+
+    /** Each line of the kit where it should be. */
+    Map<String, Line> lines(CassetteShape shape, double lineAt) {
+        Map<String, Line> lines = new LinkedHashMap<>();
+        for (LinePlace place : shape.lines()) {
+            double from = Math.max(0.06, place.at() - PLACE_TOLERANCE);
+            double to = Math.min(0.94, place.at() + PLACE_TOLERANCE);
+            Line g = green.lineBetween(from, to, lineAt);
+            Line r = red.lineBetween(from, to, lineAt);
+            lines.put(place.name(), r.strength() > g.strength() ? r : g);
+        }
+        return lines;
+    }
+}

@@ -1,0 +1,89 @@
+package org.tidegate.examination.picture;
+
+import java.util.List;
+import org.tidegate.examination.picture.Regions.Region;
+
+/** An upright piece of something flat, seen against its own main colour: what differs from it, by how much. */
+final class Surface {
+
+    private final Pixels pixels;
+    private final float[] difference;
+    private final float[] green;
+    private final Plane light;
+
+    private Surface(Pixels pixels) {
+        this.pixels = pixels;
+        float[] r = pixels.channel(0);
+        float[] g = pixels.channel(1);
+        float[] b = pixels.channel(2);
+        int w = pixels.width();
+        int h = pixels.height();
+        Plane pr = Plane.fit(r, w, h);
+        Plane pg = Plane.fit(g, w, h);
+        Plane pb = Plane.fit(b, w, h);
+        this.light = pg;
+        this.green = g;
+        this.difference = new float[r.length];
+        for (int y = 0; y < h; y++) {
+            for (int x = 0; x < w; x++) {
+                int i = y * w + x;
+                double u = (x + 0.5) / w;
+                double v = (y + 0.5) / h;
+                double red = off(r[i], pr.at(u, v));
+                double mid = off(g[i], pg.at(u, v));
+                double blue = off(b[i], pb.at(u, v));
+                difference[i] = (float) Math.max(red, Math.max(mid, blue));
+            }
+        }
+    }
+
+    static Surface of(Quad quad, Pixels image, int width, int height) {
+        return new Surface(Homography.toQuad(quad).rectify(image, width, height));
+    }
+
+    private static double off(double value, double expected) {
+        return Math.abs(value - expected) / Math.max(20, expected);
+    }
+
+    Pixels pixels() {
+        return pixels;
+    }
+
+    int width() {
+        return pixels.width();
+    }
+
+    int height() {
+        return pixels.height();
+    }
+
+    /** Green of the surface's main colour there, 0–255. */
+    double lightAt(double x, double y) {
+        return light.at((x + 0.5) / width(), (y + 0.5) / height());
+    }
+
+    float green(int x, int y) {
+        return green[y * width() + x];
+    }
+
+    /** Share of pixels that differ from the main colour by no more than so much (relative). */
+    double plainShare(double within) {
+        int n = 0;
+        for (float d : difference) {
+            n += d <= within ? 1 : 0;
+        }
+        return (double) n / difference.length;
+    }
+
+    /** What differs by more than so much, leaving a margin (share of the height) away. */
+    List<Region> features(double moreThan, double margin, int minArea) {
+        int edge = (int) Math.round(margin * height());
+        boolean[] mask = new boolean[difference.length];
+        for (int y = edge; y < height() - edge; y++) {
+            for (int x = edge; x < width() - edge; x++) {
+                mask[y * width() + x] = difference[y * width() + x] > moreThan;
+            }
+        }
+        return Regions.of(mask, width(), height(), minArea);
+    }
+}
