@@ -7,8 +7,10 @@ public record PictureRules(
         @Doc("Pixels of one picture that are decoded at most; larger ones are subsampled.")
         long maxPixels,
 
-        @Doc("Sharpness below this cannot be read: steepest part of an edge as a share of its contrast, 0.5 for an ideal edge.")
+        @Doc(
+                "Sharpness below this cannot be read: steepest part of an edge as a share of its contrast, 0.5 for an ideal edge.")
         double minSharpness,
+
         @Doc("Mean luma below this is too dark.") double minBrightness,
         @Doc("Mean luma above this is too bright.") double maxBrightness,
 

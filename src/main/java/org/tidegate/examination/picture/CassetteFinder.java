@@ -48,7 +48,8 @@ public final class CassetteFinder {
         candidates.sort(Comparator.comparingDouble(Candidate::confidence).reversed());
         List<Candidate> kept = new ArrayList<>();
         for (Candidate c : candidates) {
-            if (kept.stream().noneMatch(k -> k.body().outline().sharedWith(c.body().outline()) > OVERLAP)) {
+            if (kept.stream()
+                    .noneMatch(k -> k.body().outline().sharedWith(c.body().outline()) > OVERLAP)) {
                 kept.add(c);
             }
         }
@@ -80,8 +81,7 @@ public final class CassetteFinder {
         return aspect + 2 * centre;
     }
 
-    private static Candidate judged(
-            QuadSearch.Found found, Body body, Protocol kit, Pixels image, PictureRules rules) {
+    private static Candidate judged(QuadSearch.Found found, Body body, Protocol kit, Pixels image, PictureRules rules) {
         Map<String, Line> lines = Strip.in(body, image).lines(kit.cassette(), rules.lineAt());
         boolean anyLine = lines.values().stream().anyMatch(l -> l.present() && l.strength() > 2 * rules.lineAt());
         double confidence = 0.4 * body.windowQuality()

@@ -59,7 +59,8 @@ public final class LegibilityMeter {
 
     private static Pixels cassette(Pixels image, CassetteFinding cassette) {
         List<Corner> k = cassette.box();
-        return Homography.toQuad(new Quad(k.get(0), k.get(1), k.get(2), k.get(3))).rectify(image, 300, 100);
+        return Homography.toQuad(new Quad(k.get(0), k.get(1), k.get(2), k.get(3)))
+                .rectify(image, 300, 100);
     }
 
     private static double mean(float[] plane) {

@@ -43,7 +43,8 @@ final class QuadSearch {
         QuadSearch search = new QuadSearch(image);
         search.betweenEdges();
         search.brighterThan();
-        search.found.sort(Comparator.comparingDouble((Found f) -> f.quad().area()).reversed());
+        search.found.sort(
+                Comparator.comparingDouble((Found f) -> f.quad().area()).reversed());
         return search.found;
     }
 

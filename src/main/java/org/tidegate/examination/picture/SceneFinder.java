@@ -29,7 +29,6 @@ final class SceneFinder implements SceneReader {
         Legibility legibility = LegibilityMeter.measure(pixels, cassettes, rules);
         DocumentFinding document = DocumentFinder.find(pixels, quads, cassettes, rules);
         boolean judged = document.present() || legibility.readable();
-        return new Scene(
-                cassettes, judged ? document : DocumentFinding.notJudged(), Optional.of(legibility));
+        return new Scene(cassettes, judged ? document : DocumentFinding.notJudged(), Optional.of(legibility));
     }
 }
