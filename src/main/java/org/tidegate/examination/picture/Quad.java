@@ -71,7 +71,7 @@ record Quad(Corner a, Corner b, Corner c, Corner d) {
         Homography map = Homography.toQuad(small);
         int inside = 0;
         for (int i = 0; i < 100; i++) {
-            inside += large.contains(map.at((i % 10 + 0.5) / 10, (i / 10 + 0.5) / 10)) ? 1 : 0;
+            inside += large.contains(map.at((i % 10 + 0.5) / 10, (Math.floorDiv(i, 10) + 0.5) / 10)) ? 1 : 0;
         }
         return inside / 100.0;
     }
