@@ -5,8 +5,7 @@ import org.tidegate.finding.PictureFinding.Line;
 
 /**
  * How much light a strip takes away along its length, in a channel: 1 − (colour / membrane beside it). Index 0 is the sample end.
- *
- * @param rows mean brightness of three bands of the strip, 0–255, each of the same length
+ * It is taken in three bands of the strip, so that a smudge can be told from a line that goes right across.
  */
 public final class LineProfile {
 
@@ -30,7 +29,10 @@ public final class LineProfile {
         }
     }
 
-    /** @param strip upright strip, sample end left; @param shift bit position of the channel in 0xRRGGBB */
+    /**
+     * @param strip upright strip, sample end left
+     * @param shift bit position of the channel in 0xRRGGBB
+     */
     static LineProfile of(Pixels strip, int shift) {
         double[][] bands = new double[BANDS][strip.width()];
         for (int band = 0; band < BANDS; band++) {
