@@ -75,7 +75,8 @@ public final class DocumentFinder {
             for (Region r : features) {
                 portrait = Math.max(portrait, portrait(r, surface));
             }
-            int glyphs = (int) features.stream().filter(r -> isGlyph(r, surface)).count();
+            int glyphs =
+                    (int) features.stream().filter(r -> isGlyph(r, surface)).count();
             print = Math.max(print, Body.within(glyphs, 4, 20, 10000, 20000));
         }
         return 0.55 * portrait + 0.35 * print + 0.1 * Body.within(card.fit(), 0.86, 0.96, 2, 3);
