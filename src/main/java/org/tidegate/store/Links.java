@@ -1,0 +1,76 @@
+package org.tidegate.store;
+
+import java.util.List;
+import java.util.TreeSet;
+import java.util.Set;
+import org.tidegate.work.MessageId;
+
+/** By what messages see one another: the same test, one thread, the same picture. */
+public final class Links {
+
+    private final Tx tx;
+
+    Links(Tx tx) {
+        this.tx = tx;
+    }
+
+    /** How a link ties. */
+    public enum Kind {
+        /** The test that the message matches by itself. */
+        TEST,
+        /** Keyed mark of its own Message-ID. */
+        OWN_ID,
+        /** Keyed mark of a Message-ID that it answers. */
+        REFERS_TO
+    }
+
+    /** One tie of one message. */
+    public record Link(Kind kind, String value) {}
+
+    /** One picture of one message, its fingerprints as JSON. */
+    public record Picture(MessageId message, String path, String fingerprints) {}
+
+    /** Replaces what the message is tied by. */
+    public void replace(MessageId message, List<Link> links) {
+        tx.update("DELETE FROM links WHERE message = ?", message.value());
+        for (Link link : links) {
+            tx.update(
+                    "INSERT INTO links (message, kind, value) VALUES (?, ?, ?) ON CONFLICT DO NOTHING",
+                    message.value(),
+                    link.kind().name(),
+                    link.value());
+        }
+    }
+
+    public List<Link> of(MessageId message) {
+        return tx.list(
+                "SELECT kind, value FROM links WHERE message = ? ORDER BY kind, value",
+                r -> new Link(Kind.valueOf(r.text("kind")), r.text("value")),
+                message.value());
+    }
+
+    /** Messages with this link, in the order of taking. */
+    public Set<MessageId> with(Kind kind, String value) {
+        return new TreeSet<>(tx.list(
+                "SELECT message FROM links WHERE kind = ? AND value = ?",
+                r -> new MessageId(r.number("message")),
+                kind.name(),
+                value));
+    }
+
+    public void keepPicture(Picture picture) {
+        tx.update(
+                "INSERT INTO pictures (message, path, fingerprints) VALUES (?, ?, ?) ON CONFLICT DO NOTHING",
+                picture.message().value(),
+                picture.path(),
+                picture.fingerprints());
+    }
+
+    /** Pictures of messages after the given one, in the order of taking. */
+    public List<Picture> picturesAfter(long message) {
+        return tx.list(
+                "SELECT message, path, fingerprints FROM pictures WHERE message > ? ORDER BY message, path",
+                r -> new Picture(new MessageId(r.number("message")), r.text("path"), r.text("fingerprints")),
+                message);
+    }
+}

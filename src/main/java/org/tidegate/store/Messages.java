@@ -1,0 +1,113 @@
+package org.tidegate.store;
+
+import java.sql.SQLException;
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+import org.tidegate.work.MessageId;
+import org.tidegate.work.SubmissionId;
+
+/** Messages as taken, their sightings and their blobs where these are rows. */
+public final class Messages {
+
+    private static final String COLUMNS = "id, wrapped_key, wrapped_salt, blob, salted_hash, size, taken, delivered, submission,"
+            + " findings, inspected";
+
+    private final Tx tx;
+
+    Messages(Tx tx) {
+        this.tx = tx;
+    }
+
+    /** @return empty where a message of this mark is already there */
+    public Optional<MessageId> insert(NewMessage m) {
+        return tx.first(
+                "INSERT INTO messages (mark, wrapped_key, wrapped_salt, blob, salted_hash, size, taken, delivered)"
+                        + " VALUES (?, ?, ?, ?, ?, ?, ?, ?) ON CONFLICT (mark) DO NOTHING RETURNING id",
+                r -> new MessageId(r.number("id")),
+                m.mark(),
+                m.wrappedKey(),
+                m.wrappedSalt(),
+                m.blob(),
+                m.saltedHash(),
+                m.size(),
+                m.taken(),
+                m.delivered());
+    }
+
+    public Optional<MessageId> byMark(String mark) {
+        return tx.first("SELECT id FROM messages WHERE mark = ?", r -> new MessageId(r.number("id")), mark);
+    }
+
+    public Optional<StoredMessage> find(MessageId id) {
+        return tx.first("SELECT " + COLUMNS + " FROM messages WHERE id = ?", Messages::read, id.value());
+    }
+
+    public List<StoredMessage> ofSubmission(SubmissionId id) {
+        return tx.list(
+                "SELECT " + COLUMNS + " FROM messages WHERE submission = ? ORDER BY id", Messages::read, id.value());
+    }
+
+    /** In the order of taking, after the given one: a page for walking through all. */
+    public List<StoredMessage> after(long id, int most) {
+        return tx.list(
+                "SELECT " + COLUMNS + " FROM messages WHERE id > ? ORDER BY id LIMIT ?", Messages::read, id, most);
+    }
+
+    public long count() {
+        return tx.first("SELECT COUNT(*) AS n FROM messages", r -> r.number("n")).orElse(0L);
+    }
+
+    /** Records where the message was seen; seeing it there again changes nothing. */
+    public boolean sighted(
+            MessageId id, String account, String folder, long uidValidity, long uid, Instant seen) {
+        return tx.update(
+                        "INSERT INTO sightings (message, account, folder, uid_validity, uid, seen)"
+                                + " VALUES (?, ?, ?, ?, ?, ?) ON CONFLICT DO NOTHING",
+                        id.value(),
+                        account,
+                        folder,
+                        uidValidity,
+                        uid,
+                        seen)
+                == 1;
+    }
+
+    public long sightings(MessageId id) {
+        return tx.first("SELECT COUNT(*) AS n FROM sightings WHERE message = ?", r -> r.number("n"), id.value())
+                .orElse(0L);
+    }
+
+    /** @param sealed findings as sealed bytes */
+    public void inspected(MessageId id, byte[] sealed, Instant when) {
+        tx.update("UPDATE messages SET findings = ?, inspected = ? WHERE id = ?", sealed, when, id.value());
+    }
+
+    public void assign(MessageId id, Optional<SubmissionId> submission) {
+        tx.update(
+                "UPDATE messages SET submission = ? WHERE id = ?", submission.map(SubmissionId::value), id.value());
+    }
+
+    /** Destroys key, salt and findings: whatever copy of the blob remains cannot be opened any more. */
+    public void forget(MessageId id) {
+        tx.update(
+                "UPDATE messages SET wrapped_key = NULL, wrapped_salt = NULL, findings = NULL WHERE id = ?",
+                id.value());
+        tx.update("DELETE FROM pictures WHERE message = ?", id.value());
+    }
+
+    private static StoredMessage read(Row r) throws SQLException {
+        return new StoredMessage(
+                new MessageId(r.number("id")),
+                r.maybeBytes("wrapped_key"),
+                r.maybeBytes("wrapped_salt"),
+                r.text("blob"),
+                r.text("salted_hash"),
+                r.number("size"),
+                r.instant("taken"),
+                r.maybeInstant("delivered"),
+                r.maybeNumber("submission").map(SubmissionId::new),
+                r.maybeBytes("findings"),
+                r.maybeInstant("inspected"));
+    }
+}

@@ -1,0 +1,120 @@
+package org.tidegate.store;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.sql.Connection;
+import java.sql.SQLException;
+import java.time.Clock;
+import java.time.temporal.ChronoUnit;
+import java.util.Optional;
+import java.util.function.Function;
+import org.flywaydb.core.api.FlywayException;
+import org.tidegate.ledger.HeadSigner;
+import org.tidegate.vault.MasterKey;
+
+/** Runs work in transactions. May be used by several threads. */
+public final class Store implements AutoCloseable {
+
+    private static final String LEDGER_KEY = "ledger-key";
+
+    private final Connections connections;
+    private final HeadSigner signer;
+    private final Clock clock;
+
+    private Store(Connections connections, MasterKey master, Clock clock) throws IOException {
+        this.connections = connections;
+        this.clock = clock;
+        this.signer = signer(master);
+    }
+
+    /**
+     * Opens the store, bringing its tables up to date.
+     *
+     * @throws StoreException where the database cannot be reached or is of a newer program
+     * @throws IOException where the master key is another than the one that the store was made with
+     */
+    public static Store open(StoreLocation location, MasterKey master, Clock clock) throws IOException {
+        try {
+            Migration.run(location);
+            Connections connections = location instanceof StoreLocation.Server server
+                    ? new ServerConnections(server)
+                    : new SqliteConnections(((StoreLocation.Embedded) location).file());
+            return new Store(connections, master, clock);
+        } catch (FlywayException | SQLException e) {
+            throw new StoreException("The store cannot be opened: " + e.getMessage(), e);
+        }
+    }
+
+    /** Runs one writing transaction; its ledger events are appended and signed as its last statements. */
+    public <T> T write(Function<Tx, T> body) {
+        return run(true, tx -> {
+            T result = body.apply(tx);
+            tx.ledger().close(signer, clock.instant().truncatedTo(ChronoUnit.MILLIS));
+            return result;
+        });
+    }
+
+    /** Runs queries that see one state of the store. */
+    public <T> T read(Function<Tx, T> body) {
+        return run(false, body);
+    }
+
+    /** What an auditor checks heads with: base64 of the X.509 form. */
+    public String publicKey() {
+        return signer.publicKey();
+    }
+
+    private <T> T run(boolean writing, Function<Tx, T> body) {
+        try {
+            Connection connection = writing ? connections.forWriting() : connections.forReading();
+            try {
+                T result = body.apply(new Tx(connection, connections.dialect()));
+                finish(connection, writing);
+                return result;
+            } catch (Throwable e) {
+                undo(connection, e);
+                throw e;
+            } finally {
+                connections.release(connection);
+            }
+        } catch (SQLException e) {
+            throw Tx.failed(e);
+        }
+    }
+
+    private static void finish(Connection connection, boolean writing) throws SQLException {
+        if (writing) {
+            connection.commit();
+        } else if (!connection.getAutoCommit()) {
+            connection.rollback();
+        }
+    }
+
+    private static void undo(Connection connection, Throwable cause) {
+        try {
+            if (!connection.getAutoCommit()) {
+                connection.rollback();
+            }
+        } catch (SQLException e) {
+            cause.addSuppressed(e);
+        }
+    }
+
+    private HeadSigner signer(MasterKey master) throws IOException {
+        Optional<byte[]> kept = run(true, tx -> {
+            byte[] fresh = HeadSigner.generate().encoded().getBytes(StandardCharsets.US_ASCII);
+            tx.update(
+                    "INSERT INTO secrets (name, wrapped) VALUES (?, ?) ON CONFLICT DO NOTHING",
+                    LEDGER_KEY,
+                    master.wrap(fresh, LEDGER_KEY));
+            return tx.first("SELECT wrapped FROM secrets WHERE name = ?", r -> r.bytes("wrapped"), LEDGER_KEY);
+        });
+        byte[] wrapped = kept.orElseThrow(() -> new IOException("the store holds no ledger key"));
+        return HeadSigner.of(new String(master.unwrap(wrapped, LEDGER_KEY), StandardCharsets.US_ASCII));
+    }
+
+    @Override
+    public void close() {
+        connections.close();
+    }
+}

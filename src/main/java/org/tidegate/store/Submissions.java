@@ -1,0 +1,110 @@
+package org.tidegate.store;
+
+import java.sql.SQLException;
+import java.util.List;
+import java.util.Optional;
+import org.tidegate.work.MessageId;
+import org.tidegate.work.Submission;
+import org.tidegate.work.SubmissionId;
+import org.tidegate.work.SubmissionState;
+
+/** Submissions as they stand. */
+public final class Submissions {
+
+    private static final String ALL = "SELECT id, state, test, urgent, arrived, due, savable, needed_by, assessment, version"
+            + " FROM submissions";
+
+    private final Tx tx;
+
+    Submissions(Tx tx) {
+        this.tx = tx;
+    }
+
+    public Optional<Submission> find(SubmissionId id) {
+        return tx.first(ALL + " WHERE id = ?", this::read, id.value());
+    }
+
+    public List<Submission> inState(SubmissionState state) {
+        return tx.list(ALL + " WHERE state = ? ORDER BY due, id", this::read, state.code());
+    }
+
+    /** In the order of their first messages. */
+    public List<Submission> ofTest(String test) {
+        return tx.list(ALL + " WHERE test = ? ORDER BY id", this::read, test);
+    }
+
+    public List<Submission> all() {
+        return tx.list(ALL + " ORDER BY id", this::read);
+    }
+
+    /**
+     * Writes the submission and ties its messages to it.
+     *
+     * @return false where someone else changed it since it was read (its version is not one above the stored one)
+     */
+    public boolean save(Submission s) {
+        boolean saved = s.version() == 1 ? insert(s) : change(s);
+        if (saved) {
+            tx.update("UPDATE messages SET submission = NULL WHERE submission = ?", s.id().value());
+            s.messages().forEach(m -> tx.messages().assign(m, Optional.of(s.id())));
+        }
+        return saved;
+    }
+
+    /** Takes away a submission whose messages all turned out to belong elsewhere; its assessments stay. */
+    public void dissolve(SubmissionId id) {
+        tx.update("UPDATE messages SET submission = NULL WHERE submission = ?", id.value());
+        tx.update("DELETE FROM submissions WHERE id = ?", id.value());
+    }
+
+    private boolean insert(Submission s) {
+        return tx.update(
+                        "INSERT INTO submissions (id, state, test, urgent, arrived, due, savable, needed_by, assessment, version)"
+                                + " VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?) ON CONFLICT DO NOTHING",
+                        s.id().value(),
+                        s.state().code(),
+                        s.test(),
+                        s.urgent(),
+                        s.arrived(),
+                        s.due(),
+                        s.savable(),
+                        s.neededBy(),
+                        s.assessment(),
+                        s.version())
+                == 1;
+    }
+
+    private boolean change(Submission s) {
+        return tx.update(
+                        "UPDATE submissions SET state = ?, test = ?, urgent = ?, arrived = ?, due = ?, savable = ?,"
+                                + " needed_by = ?, assessment = ?, version = ? WHERE id = ? AND version = ?",
+                        s.state().code(),
+                        s.test(),
+                        s.urgent(),
+                        s.arrived(),
+                        s.due(),
+                        s.savable(),
+                        s.neededBy(),
+                        s.assessment(),
+                        s.version(),
+                        s.id().value(),
+                        s.version() - 1)
+                == 1;
+    }
+
+    private Submission read(Row r) throws SQLException {
+        long id = r.number("id");
+        return new Submission(
+                new SubmissionId(id),
+                SubmissionState.ofCode(r.text("state")),
+                tx.list("SELECT id FROM messages WHERE submission = ? ORDER BY id", m -> new MessageId(m.number("id")), id),
+                r.maybeText("test"),
+                r.flag("urgent"),
+                r.instant("arrived"),
+                r.instant("due"),
+                r.maybeInstant("savable"),
+                r.maybeInstant("needed_by"),
+                r.small("assessment"),
+                r.small("version"));
+    }
+}
