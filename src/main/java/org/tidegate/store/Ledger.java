@@ -37,7 +37,8 @@ public final class Ledger {
     }
 
     public List<SignedHead> heads() {
-        return tx.list("SELECT size, root, signed, key_id, signature FROM ledger_heads ORDER BY size", Ledger::readHead);
+        return tx.list(
+                "SELECT size, root, signed, key_id, signature FROM ledger_heads ORDER BY size", Ledger::readHead);
     }
 
     public Optional<SignedHead> newestHead() {

@@ -1,8 +1,8 @@
 package org.tidegate.store;
 
 import java.util.List;
-import java.util.TreeSet;
 import java.util.Set;
+import java.util.TreeSet;
 import org.tidegate.work.MessageId;
 
 /** By what messages see one another: the same test, one thread, the same picture. */

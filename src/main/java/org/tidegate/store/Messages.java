@@ -10,8 +10,9 @@ import org.tidegate.work.SubmissionId;
 /** Messages as taken, their sightings and their blobs where these are rows. */
 public final class Messages {
 
-    private static final String COLUMNS = "id, wrapped_key, wrapped_salt, blob, salted_hash, size, taken, delivered, submission,"
-            + " findings, inspected";
+    private static final String COLUMNS =
+            "id, wrapped_key, wrapped_salt, blob, salted_hash, size, taken, delivered, submission,"
+                    + " findings, inspected";
 
     private final Tx tx;
 
@@ -55,12 +56,12 @@ public final class Messages {
     }
 
     public long count() {
-        return tx.first("SELECT COUNT(*) AS n FROM messages", r -> r.number("n")).orElse(0L);
+        return tx.first("SELECT COUNT(*) AS n FROM messages", r -> r.number("n"))
+                .orElse(0L);
     }
 
     /** Records where the message was seen; seeing it there again changes nothing. */
-    public boolean sighted(
-            MessageId id, String account, String folder, long uidValidity, long uid, Instant seen) {
+    public boolean sighted(MessageId id, String account, String folder, long uidValidity, long uid, Instant seen) {
         return tx.update(
                         "INSERT INTO sightings (message, account, folder, uid_validity, uid, seen)"
                                 + " VALUES (?, ?, ?, ?, ?, ?) ON CONFLICT DO NOTHING",
@@ -84,8 +85,7 @@ public final class Messages {
     }
 
     public void assign(MessageId id, Optional<SubmissionId> submission) {
-        tx.update(
-                "UPDATE messages SET submission = ? WHERE id = ?", submission.map(SubmissionId::value), id.value());
+        tx.update("UPDATE messages SET submission = ? WHERE id = ?", submission.map(SubmissionId::value), id.value());
     }
 
     /** Destroys key, salt and findings: whatever copy of the blob remains cannot be opened any more. */

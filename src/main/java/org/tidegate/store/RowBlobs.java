@@ -25,7 +25,8 @@ public final class RowBlobs implements BlobStore {
 
     @Override
     public InputStream open(String name) throws IOException {
-        byte[] sealed = store.read(tx -> tx.first("SELECT sealed FROM blobs WHERE name = ?", r -> r.bytes("sealed"), name))
+        byte[] sealed = store.read(
+                        tx -> tx.first("SELECT sealed FROM blobs WHERE name = ?", r -> r.bytes("sealed"), name))
                 .orElseThrow(() -> new IOException("there is no blob " + name));
         return new ByteArrayInputStream(sealed);
     }

@@ -1,7 +1,7 @@
 package org.tidegate.store;
 
-import tools.jackson.databind.SerializationFeature;
 import tools.jackson.databind.MapperFeature;
+import tools.jackson.databind.SerializationFeature;
 import tools.jackson.databind.cfg.DateTimeFeature;
 import tools.jackson.databind.json.JsonMapper;
 

@@ -11,8 +11,9 @@ import org.tidegate.work.SubmissionState;
 /** Submissions as they stand. */
 public final class Submissions {
 
-    private static final String ALL = "SELECT id, state, test, urgent, arrived, due, savable, needed_by, assessment, version"
-            + " FROM submissions";
+    private static final String ALL =
+            "SELECT id, state, test, urgent, arrived, due, savable, needed_by, assessment, version"
+                    + " FROM submissions";
 
     private final Tx tx;
 
@@ -97,7 +98,10 @@ public final class Submissions {
         return new Submission(
                 new SubmissionId(id),
                 SubmissionState.ofCode(r.text("state")),
-                tx.list("SELECT id FROM messages WHERE submission = ? ORDER BY id", m -> new MessageId(m.number("id")), id),
+                tx.list(
+                        "SELECT id FROM messages WHERE submission = ? ORDER BY id",
+                        m -> new MessageId(m.number("id")),
+                        id),
                 r.maybeText("test"),
                 r.flag("urgent"),
                 r.instant("arrived"),

@@ -34,7 +34,11 @@ public final class Tests {
         }
         for (TestKey key : keys()) {
             if (!named.contains(key.toString())) {
-                tx.update("UPDATE tests SET gone = ? WHERE ref = ? AND attempt = ? AND gone IS NULL", when, key.ref(), key.attempt());
+                tx.update(
+                        "UPDATE tests SET gone = ? WHERE ref = ? AND attempt = ? AND gone IS NULL",
+                        when,
+                        key.ref(),
+                        key.attempt());
                 changed.add(key.toString());
             }
         }

@@ -22,7 +22,8 @@ public enum Databases {
     POSTGRESQL {
         @Override
         public StoreLocation fresh(Path folder) throws IOException, SQLException {
-            return new StoreLocation.Server(Running.server().getJdbcUrl("postgres", newDatabase()), "postgres", "postgres");
+            return new StoreLocation.Server(
+                    Running.server().getJdbcUrl("postgres", newDatabase()), "postgres", "postgres");
         }
     };
 

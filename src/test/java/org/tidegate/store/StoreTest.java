@@ -52,14 +52,16 @@ class StoreTest {
     }
 
     private static NewMessage message(String mark) {
-        return new NewMessage(mark, new byte[] {1}, new byte[] {2}, "blob-" + mark, "hash-" + mark, 10, NOW, Optional.empty());
+        return new NewMessage(
+                mark, new byte[] {1}, new byte[] {2}, "blob-" + mark, "hash-" + mark, 10, NOW, Optional.empty());
     }
 
     @ParameterizedTest
     @EnumSource
     void oneMarkIsOneMessageAndSightingsAreCountedOnce(Databases database) throws Exception {
         try (Store store = open(database.fresh(folder))) {
-            MessageId first = store.write(tx -> tx.messages().insert(message("a"))).orElseThrow();
+            MessageId first =
+                    store.write(tx -> tx.messages().insert(message("a"))).orElseThrow();
             Optional<MessageId> second = store.write(tx -> tx.messages().insert(message("a")));
             assertThat(second).isEmpty();
             for (long uid : List.of(5L, 5L, 6L)) {
@@ -100,11 +102,18 @@ class StoreTest {
     void manyWritersMakeOneLedgerThatVerifies(Databases database) throws Exception {
         StoreLocation location = database.fresh(folder);
         try (Store store = open(location)) {
-            inParallel(4, 15, worker -> store.write(tx -> {
-                tx.record("note", UserId.DAEMON, List.of("worker-" + worker), Map.of("worker", Integer.toString(worker)));
-                tx.record("note", UserId.DAEMON, List.of(), Map.of());
-                return worker;
-            }));
+            inParallel(
+                    4,
+                    15,
+                    worker -> store.write(tx -> {
+                        tx.record(
+                                "note",
+                                UserId.DAEMON,
+                                List.of("worker-" + worker),
+                                Map.of("worker", Integer.toString(worker)));
+                        tx.record("note", UserId.DAEMON, List.of(), Map.of());
+                        return worker;
+                    }));
         }
         try (Store store = open(location)) {
             AuditResult audit = audit(store);
@@ -146,9 +155,12 @@ class StoreTest {
     void aSubmissionChangedAgainstAnOldVersionIsRefused(Databases database) throws Exception {
         try (Store store = open(database.fresh(folder))) {
             MessageId m = store.write(tx -> tx.messages().insert(message("a"))).orElseThrow();
-            assertThat(store.<Boolean>write(tx -> tx.submissions().save(submission(m, SubmissionState.HELD, 1)))).isTrue();
-            assertThat(store.<Boolean>write(tx -> tx.submissions().save(submission(m, SubmissionState.WAITING, 2)))).isTrue();
-            assertThat(store.<Boolean>write(tx -> tx.submissions().save(submission(m, SubmissionState.CLOSED, 2)))).isFalse();
+            assertThat(store.<Boolean>write(tx -> tx.submissions().save(submission(m, SubmissionState.HELD, 1))))
+                    .isTrue();
+            assertThat(store.<Boolean>write(tx -> tx.submissions().save(submission(m, SubmissionState.WAITING, 2))))
+                    .isTrue();
+            assertThat(store.<Boolean>write(tx -> tx.submissions().save(submission(m, SubmissionState.CLOSED, 2))))
+                    .isFalse();
             Optional<Submission> found = store.read(tx -> tx.submissions().find(SubmissionId.startedBy(m)));
             assertThat(found).contains(submission(m, SubmissionState.WAITING, 2));
         }
@@ -158,7 +170,8 @@ class StoreTest {
     @EnumSource
     void usersComeBackAsSaved(Databases database) throws Exception {
         try (Store store = open(database.fresh(folder))) {
-            User user = new User(new UserId("ada"), "Ada", new TreeSet<>(List.of(Role.READER, Role.OPERATOR)), "hash", true);
+            User user = new User(
+                    new UserId("ada"), "Ada", new TreeSet<>(List.of(Role.READER, Role.OPERATOR)), "hash", true);
             for (int i = 0; i < 2; i++) {
                 store.write(tx -> {
                     tx.users().save(user);
