@@ -1,75 +1,76 @@
 package org.tidegate.message;
 
-import java.nio.ByteBuffer;
-import java.nio.charset.CharacterCodingException;
-import java.nio.charset.Charset;
-import java.nio.charset.IllegalCharsetNameException;
-import java.nio.charset.StandardCharsets;
-import java.nio.charset.UnsupportedCharsetException;
-import java.util.Optional;
+import java.util.List;
+import java.util.stream.Collectors;
 import org.jsoup.Jsoup;
+import org.jsoup.nodes.Document;
+import org.jsoup.nodes.Element;
 
-/** Collects what the sender wrote: plain text where there is any, else HTML turned into text. */
+/** The words of a message: plain text where there is some, else the HTML rendered to text. */
 final class BodyText {
 
-    private final int most;
-    private final StringBuilder plain = new StringBuilder();
-    private final StringBuilder html = new StringBuilder();
+    private final Limits limits;
+    private final List<Problem> problems;
 
-    BodyText(int most) {
-        this.most = most;
+    BodyText(Limits limits, List<Problem> problems) {
+        this.limits = limits;
+        this.problems = problems;
     }
 
-    /** In {@code multipart/alternative} (RFC 2046 §5.1.4) both forms say the same; elsewhere too, plain text wins. */
-    void alternatives(boolean inAlternative) {
-        if (!inAlternative && !plain.isEmpty()) {
-            append("");
+    /** Text of the part and all below it, at most {@link Limits#textChars()} characters. */
+    String of(Part root) {
+        String text = words(root).replace("\r\n", "\n").replace('\r', '\n').replace("\u0000", "").strip();
+        if (text.length() <= limits.textChars()) {
+            return text;
         }
+        problems.add(new Problem(
+                Problem.Kind.OVER_LIMIT, root.path(), "The text is longer than " + limits.textChars() + " characters; cut."));
+        return text.substring(0, limits.textChars());
     }
 
-    void append(String line) {
-        if (plain.length() < most) {
-            plain.append(line).append('\n');
+    private String words(Part part) {
+        if (part.type().value().equals("multipart/alternative")) {
+            return part.children().stream()
+                    .sorted((a, b) -> Boolean.compare(isHtml(a), isHtml(b)))
+                    .map(this::words)
+                    .filter(text -> !text.isBlank())
+                    .findFirst()
+                    .orElse("");
         }
-    }
-
-    void part(byte[] content, String type, Optional<String> charset) {
-        StringBuilder into = type.equals("text/html") ? html : plain;
-        if (into.length() < most) {
-            into.append(decode(content, charset)).append('\n');
+        if (part.isMultipart()) {
+            return part.children().stream()
+                    .map(this::words)
+                    .filter(text -> !text.isBlank())
+                    .collect(Collectors.joining("\n"));
         }
+        return part.isBodyText() ? leaf(part) : "";
     }
 
-    String text() {
-        String found =
-                plain.toString().isBlank() ? Jsoup.parse(cut(html.toString())).wholeText() : plain.toString();
-        return cut(found.replace("\r\n", "\n")).strip();
+    private static boolean isHtml(Part part) {
+        return part.type().value().equals("text/html")
+                || part.type().value().equals("multipart/related");
     }
 
-    private String cut(String s) {
-        return s.length() > most ? s.substring(0, most) : s;
+    private String leaf(Part part) {
+        // Four encoded bytes a character at most, with room for markup: what lies beyond cannot matter.
+        int bound = (int) Math.min(Integer.MAX_VALUE, 40L * limits.textChars());
+        Slice body = part.header().body();
+        Slice kept = body.between(body.from(), Math.min(body.to(), body.from() + bound));
+        byte[] bytes = TransferEncoding.decode(
+                kept, part.header().first("content-transfer-encoding").orElse(""), part.path(), problems);
+        part.type().get("charset").filter(c -> Charsets.named(c).isEmpty()).ifPresent(c -> problems.add(
+                new Problem(Problem.Kind.MALFORMED, part.path(), "The character set \"" + c + "\" is not known.")));
+        String text = Charsets.decode(bytes, part.type().get("charset"));
+        return part.type().value().equals("text/html") ? plain(text) : text;
     }
 
-    private static String decode(byte[] content, Optional<String> charset) {
-        Optional<Charset> named = charset.flatMap(BodyText::charset);
-        if (named.isPresent() && !named.get().equals(StandardCharsets.US_ASCII)) {
-            return new String(content, named.get());
+    /** HTML as text: block elements end a line, scripts and styles are dropped. */
+    static String plain(String html) {
+        Document document = Jsoup.parse(html);
+        document.select("script,style,head").remove();
+        for (Element element : document.select("br,p,div,li,tr,h1,h2,h3,h4,blockquote")) {
+            element.after("\n");
         }
-        try {
-            return StandardCharsets.UTF_8
-                    .newDecoder()
-                    .decode(ByteBuffer.wrap(content))
-                    .toString();
-        } catch (CharacterCodingException e) {
-            return new String(content, Charset.forName("windows-1252"));
-        }
-    }
-
-    private static Optional<Charset> charset(String name) {
-        try {
-            return Optional.of(Charset.forName(jakarta.mail.internet.MimeUtility.javaCharset(name)));
-        } catch (IllegalCharsetNameException | UnsupportedCharsetException e) {
-            return Optional.empty();
-        }
+        return document.wholeText().replaceAll("[ \\t\\u00a0]+", " ").replaceAll(" ?\\n\\s*", "\n").strip();
     }
 }

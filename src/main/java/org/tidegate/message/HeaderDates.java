@@ -10,103 +10,106 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/** Reads date-times of header fields: RFC 5322 §3.3, its obsolete forms (§4.3), and the ctime form that old servers wrote. */
+/** Reads date-times of header fields: RFC 5322 §3.3 and §4.3, the ctime form, and RFC 3339. */
 public final class HeaderDates {
 
     private static final List<String> MONTHS =
             List.of("jan", "feb", "mar", "apr", "may", "jun", "jul", "aug", "sep", "oct", "nov", "dec");
 
-    /** RFC 5322 §4.3; BST and IST are no obs-zone but occur in comments only, which are removed. */
-    private static final Map<String, Integer> ZONES = Map.of(
-            "ut", 0, "gmt", 0, "utc", 0, "est", -5, "edt", -4, "cst", -6, "cdt", -5, "mst", -7, "mdt", -6, "pst", -8);
+    /** RFC 5322 §4.3; every other alphabetic zone counts as {@code -0000}. */
+    private static final Map<String, Integer> ZONES = Map.ofEntries(
+            Map.entry("ut", 0),
+            Map.entry("utc", 0),
+            Map.entry("gmt", 0),
+            Map.entry("z", 0),
+            Map.entry("est", -5),
+            Map.entry("edt", -4),
+            Map.entry("cst", -6),
+            Map.entry("cdt", -5),
+            Map.entry("mst", -7),
+            Map.entry("mdt", -6),
+            Map.entry("pst", -8),
+            Map.entry("pdt", -7));
 
-    private static final Pattern RFC = Pattern.compile(
-            "(?:[a-z]{3,9}\\s*,?\\s*)?(\\d{1,2})[\\s-]+([a-z]{3})[a-z]*[\\s-]+(\\d{2,4})\\s+(\\d{1,2})\\s*:\\s*(\\d{2})(?:\\s*:\\s*(\\d{2}))?\\s*([+-]\\d{4}|[a-z]{1,5})?.*");
+    private static final String CLOCK = "(?<hour>\\d{1,2})\\s*:\\s*(?<minute>\\d{2})(?:\\s*:\\s*(?<second>\\d{2})(?:[.,]\\d+)?)?";
+    private static final String ZONE = "(?:\\s*(?<zone>(?:GMT|UTC)?\\s?[+-]\\d{2}:?\\d{2}|[A-Za-z]{1,5}))?";
 
-    private static final Pattern CTIME = Pattern.compile(
-            "(?:[a-z]{3}\\s*,?\\s+)?([a-z]{3})[a-z]*\\s+(\\d{1,2})\\s+(\\d{1,2}):(\\d{2})(?::(\\d{2}))?\\s+(?:([+-]\\d{4}|[a-z]{1,5})\\s+)?(\\d{4})(?:\\s+([+-]\\d{4}|[a-z]{2,5}))?.*");
+    private static final List<Pattern> FORMS = List.of(
+            form("(?<day>\\d{1,2})[\\s-]+(?<month>[A-Za-z]{3})[a-z]*\\.?[\\s,-]+(?<year>\\d{2,4})[\\s,]+" + CLOCK + ZONE),
+            form("(?<month>[A-Za-z]{3})[a-z]*\\s+(?<day>\\d{1,2})\\s+" + CLOCK + ZONE + "\\s+(?<year>\\d{4})(?:\\s+(?<zone2>[+-]\\d{4}))?"),
+            form("(?<year>\\d{4})-(?<month>\\d{2})-(?<day>\\d{2})[T\\s]" + CLOCK + ZONE));
 
     private HeaderDates() {}
 
-    /** Empty where nobody could tell which instant is meant. */
+    private static Pattern form(String regex) {
+        return Pattern.compile("(?<![\\w:])" + regex + "(?![\\w:])");
+    }
+
+    /** The date-time that the text holds; empty where none can be read. Comments and a weekday are skipped, right or wrong. */
     public static Optional<HeaderDate> parse(String text) {
-        String plain = withoutComments(text).toLowerCase(Locale.ROOT).strip();
-        Matcher m = RFC.matcher(plain);
-        if (m.matches()) {
-            return date(m.group(3), m.group(2), m.group(1), m.group(4), m.group(5), m.group(6), m.group(7));
-        }
-        Matcher c = CTIME.matcher(plain);
-        if (c.matches()) {
-            String zone = c.group(6) != null ? c.group(6) : c.group(8);
-            return date(c.group(7), c.group(1), c.group(2), c.group(3), c.group(4), c.group(5), zone);
+        String plain = Comments.strip(text).strip();
+        for (Pattern form : FORMS) {
+            Matcher m = form.matcher(plain);
+            if (m.find()) {
+                return read(m);
+            }
         }
         return Optional.empty();
     }
 
-    private static Optional<HeaderDate> date(
-            String year,
-            String month,
-            String day,
-            String hour,
-            String minute,
-            @org.jspecify.annotations.Nullable String second,
-            @org.jspecify.annotations.Nullable String zone) {
+    private static Optional<HeaderDate> read(Matcher m) {
+        int month = month(m.group("month"));
+        String seconds = m.group("second");
+        int second = seconds == null ? 0 : Integer.parseInt(seconds);
         try {
-            int s = second == null ? 0 : Math.min(59, Integer.parseInt(second));
             LocalDateTime wall = LocalDateTime.of(
-                    year(year),
-                    MONTHS.indexOf(month) + 1,
-                    Integer.parseInt(day),
-                    Integer.parseInt(hour),
-                    Integer.parseInt(minute),
-                    s);
-            return Optional.of(new HeaderDate(wall, zone == null ? Optional.empty() : offset(zone)));
+                            year(m.group("year")),
+                            month,
+                            Integer.parseInt(m.group("day")),
+                            Integer.parseInt(m.group("hour")),
+                            Integer.parseInt(m.group("minute")),
+                            Math.min(second, 59))
+                    .plusSeconds(second == 60 ? 1 : 0);
+            return second > 60 ? Optional.empty() : Optional.of(new HeaderDate(wall, zone(zoneText(m))));
         } catch (DateTimeException e) {
             return Optional.empty();
         }
     }
 
-    /** RFC 5322 §4.3: 00–49 are 20xx, 50–99 and three digits are added to 1900. */
-    private static int year(String digits) {
-        int y = Integer.parseInt(digits);
-        if (digits.length() == 2) {
-            return y < 50 ? 2000 + y : 1900 + y;
-        }
-        return digits.length() == 3 ? 1900 + y : y;
+    private static String zoneText(Matcher m) {
+        String zone = m.group("zone");
+        String late = m.pattern().pattern().contains("zone2") ? m.group("zone2") : null;
+        return late != null ? late : zone == null ? "" : zone;
     }
 
-    /** {@code -0000} and unknown words give no offset (RFC 5322 §3.3, §4.3). */
-    private static Optional<ZoneOffset> offset(String zone) {
-        Integer hours = zone.equals("pdt") ? Integer.valueOf(-7) : ZONES.get(zone);
-        if (hours != null) {
-            return Optional.of(ZoneOffset.ofHours(hours));
+    private static int month(String text) {
+        return Character.isDigit(text.charAt(0))
+                ? Integer.parseInt(text)
+                : MONTHS.indexOf(text.toLowerCase(Locale.ROOT)) + 1;
+    }
+
+    /** RFC 5322 §4.3: two digits 00–49 mean 20xx, 50–99 and three digits add 1900. */
+    private static int year(String text) {
+        int year = Integer.parseInt(text);
+        if (text.length() == 4) {
+            return year;
         }
-        if (zone.equals("z")) {
-            return Optional.of(ZoneOffset.UTC);
-        }
-        if (!zone.matches("[+-]\\d{4}") || zone.equals("-0000")) {
+        return text.length() == 2 && year < 50 ? 2000 + year : 1900 + year;
+    }
+
+    private static Optional<ZoneOffset> zone(String text) {
+        String zone = text.toLowerCase(Locale.ROOT).replace(":", "").replaceAll("^(gmt|utc)\\s?(?=[+-])", "");
+        if (zone.isEmpty() || zone.equals("-0000")) {
             return Optional.empty();
         }
-        int minutes = Integer.parseInt(zone.substring(1, 3)) * 60 + Integer.parseInt(zone.substring(3));
-        return Optional.of(ZoneOffset.ofTotalSeconds((zone.charAt(0) == '-' ? -1 : 1) * minutes * 60));
-    }
-
-    /** RFC 5322 §3.2.2: comments nest and may stand anywhere. */
-    static String withoutComments(String text) {
-        StringBuilder out = new StringBuilder();
-        int depth = 0;
-        for (int i = 0; i < text.length(); i++) {
-            char c = text.charAt(i);
-            if (c == '\\' && i + 1 < text.length()) {
-                i++;
-            } else if (c == '(') {
-                depth++;
-            } else if (c == ')' && depth > 0) {
-                depth--;
-            } else if (depth == 0) {
-                out.append(c);
-            }
+        if (Character.isLetter(zone.charAt(0))) {
+            return Optional.ofNullable(ZONES.get(zone)).map(ZoneOffset::ofHours);
         }
-        return out.toString().replaceAll("\\s+", " ");
+        int sign = zone.charAt(0) == '-' ? -1 : 1;
+        int hours = Integer.parseInt(zone.substring(1, 3));
+        int minutes = Integer.parseInt(zone.substring(3, 5));
+        return hours > 18 || minutes > 59
+                ? Optional.empty()
+                : Optional.of(ZoneOffset.ofTotalSeconds(sign * Math.min(18 * 3600, hours * 3600 + minutes * 60)));
     }
 }

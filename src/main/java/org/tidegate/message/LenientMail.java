@@ -1,31 +1,32 @@
 package org.tidegate.message;
 
 import java.util.Map;
+import java.util.TreeMap;
 
-/** Switches the mail library's lenient decoding on; it reads these system properties once, when its classes load. */
+/**
+ * Switches the mail library to lenient decoding. It reads these settings once, when its classes load, so the program calls
+ * this first. {@link MessageReader} does its own reading and gives the same result whether or not this was called.
+ */
 public final class LenientMail {
 
-    private static final Map<String, String> LENIENT = Map.ofEntries(
-            Map.entry("mail.mime.parameters.strict", "false"),
-            Map.entry("mail.mime.ignoreunknownencoding", "true"),
-            Map.entry("mail.mime.base64.ignoreerrors", "true"),
-            Map.entry("mail.mime.uudecode.ignoreerrors", "true"),
-            Map.entry("mail.mime.quotedprintable.ignoreerrors", "true"),
-            Map.entry("mail.mime.decodefilename", "true"),
-            Map.entry("mail.mime.decodeparameters", "true"),
-            Map.entry("mail.mime.decodetext.strict", "false"),
-            Map.entry("mail.mime.address.strict", "false"),
-            Map.entry("mail.mime.multipart.ignoremissingendboundary", "true"),
-            Map.entry("mail.mime.multipart.ignoremissingboundaryparameter", "true"),
-            Map.entry("mail.mime.multipart.ignoreexistingboundaryparameter", "false"),
-            Map.entry("mail.mime.multipart.allowempty", "true"),
-            Map.entry("mail.mime.ignoremultipartencoding", "true"),
-            Map.entry("mail.mime.allowutf8", "true"));
+    private static final Map<String, String> SETTINGS = new TreeMap<>(Map.of(
+            "mail.mime.parameters.strict", "false",
+            "mail.mime.ignoreunknownencoding", "true",
+            "mail.mime.base64.ignoreerrors", "true",
+            "mail.mime.uudecode.ignoreerrors", "true",
+            "mail.mime.decodefilename", "true",
+            "mail.mime.decodetext.strict", "false",
+            "mail.mime.multipart.allowempty", "true",
+            "mail.mime.address.strict", "false"));
 
     private LenientMail() {}
 
-    /** To be called before any class of the mail library is used. */
+    /** Sets what nobody has set on the command line. */
     public static void switchOn() {
-        LENIENT.forEach(System::setProperty);
+        SETTINGS.forEach((key, value) -> {
+            if (System.getProperty(key) == null) {
+                System.setProperty(key, value);
+            }
+        });
     }
 }

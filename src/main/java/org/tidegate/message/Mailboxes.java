@@ -1,63 +1,96 @@
 package org.tidegate.message;
 
-import jakarta.mail.internet.AddressException;
-import jakarta.mail.internet.InternetAddress;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 
-/** Address lists (RFC 5322 §3.4), as far as they can be made out. */
+/** Reads address lists (RFC 5322 §3.4), groups, comments and careless forms included. */
 public final class Mailboxes {
 
-    private static final Pattern BARE = Pattern.compile("[^\\s<>\",;:()]+@[^\\s<>\",;:()]+");
+    private final String text;
+    private final List<Mailbox> found = new ArrayList<>();
+    private final StringBuilder phrase = new StringBuilder();
+    private String angle = "";
+    private String comment = "";
 
-    private Mailboxes() {}
-
-    static List<Mailbox> read(Headers headers, String name) {
-        List<Mailbox> found = new ArrayList<>();
-        headers.all(name).forEach(f -> found.addAll(parse(f.value())));
-        return List.copyOf(found);
+    private Mailboxes(String text) {
+        this.text = text;
     }
 
-    /** Mailboxes of a field value, as far as they can be made out. */
+    /** The mailboxes of one field value, encoded-words decoded; anything without an {@code @} is left out. */
     public static List<Mailbox> parse(String value) {
-        List<Mailbox> found = new ArrayList<>();
-        try {
-            for (InternetAddress a : InternetAddress.parseHeader(value, false)) {
-                if (a.getAddress() != null && a.getAddress().indexOf('@') > 0) {
-                    found.add(new Mailbox(Optional.ofNullable(a.getPersonal()).map(Headers::decode), a.getAddress()));
-                }
-            }
-        } catch (AddressException | RuntimeException e) {
-            found.clear();
-        }
-        if (found.isEmpty()) {
-            Matcher m = BARE.matcher(value);
-            if (m.find()) {
-                String before =
-                        value.substring(0, m.start()).replaceAll("[<\"]", "").strip();
-                found.add(new Mailbox(
-                        before.isEmpty() ? Optional.empty() : Optional.of(Headers.decode(before)), m.group()));
-            }
-        }
-        return found;
+        Mailboxes mailboxes = new Mailboxes(value);
+        mailboxes.read();
+        return List.copyOf(mailboxes.found);
     }
 
-    /** Message identifiers without their angle brackets, in order (RFC 5322 §3.6.4). */
-    static List<String> identifiers(Headers headers, String... names) {
-        List<String> ids = new ArrayList<>();
-        for (String name : names) {
-            for (Headers.Field f : headers.all(name)) {
-                Matcher m = Pattern.compile("<([^<>\\s]+)>").matcher(f.value());
-                while (m.find()) {
-                    if (!ids.contains(m.group(1))) {
-                        ids.add(m.group(1));
-                    }
-                }
+    private void read() {
+        int i = 0;
+        while (i < text.length()) {
+            char c = text.charAt(i);
+            switch (c) {
+                case '"' -> i = quoted(i + 1);
+                case '(' -> i = comment(i + 1);
+                case '<' -> i = angle(i + 1);
+                case ',', ';' -> end();
+                case ':' -> phrase.setLength(0);
+                default -> phrase.append(c);
             }
+            i++;
         }
-        return List.copyOf(ids);
+        end();
+    }
+
+    private int quoted(int start) {
+        int i = start;
+        while (i < text.length() && text.charAt(i) != '"') {
+            i += text.charAt(i) == '\\' && i + 1 < text.length() ? 1 : 0;
+            phrase.append(text.charAt(i));
+            i++;
+        }
+        return i;
+    }
+
+    private int comment(int start) {
+        int i = start;
+        int depth = 1;
+        StringBuilder inside = new StringBuilder();
+        while (i < text.length()) {
+            char c = text.charAt(i);
+            depth += c == '(' ? 1 : c == ')' ? -1 : 0;
+            if (depth == 0) {
+                break;
+            }
+            inside.append(c);
+            i++;
+        }
+        comment = inside.toString().strip();
+        return i;
+    }
+
+    private int angle(int start) {
+        int close = text.indexOf('>', start);
+        int end = close < 0 ? text.length() : close;
+        String inside = text.substring(start, end).strip();
+        // RFC 5322 §4.4: an obsolete source route before the address is read over.
+        angle = inside.startsWith("@") && inside.contains(":") ? inside.substring(inside.indexOf(':') + 1) : inside;
+        return end;
+    }
+
+    private void end() {
+        String words = phrase.toString().strip();
+        if (angle.contains("@")) {
+            found.add(new Mailbox(name(words.isEmpty() ? comment : words), angle.replaceAll("\\s", "")));
+        } else if (words.contains("@")) {
+            found.add(new Mailbox(name(comment), words.replaceAll("\\s", "")));
+        }
+        phrase.setLength(0);
+        angle = "";
+        comment = "";
+    }
+
+    private static Optional<String> name(String words) {
+        String decoded = EncodedWords.decode(words).replaceAll("\\s+", " ").strip();
+        return decoded.isEmpty() ? Optional.empty() : Optional.of(decoded);
     }
 }

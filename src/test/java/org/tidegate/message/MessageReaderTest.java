@@ -48,7 +48,7 @@ class MessageReaderTest {
 
     @Test
     void takesThePeerFromTheObservedAddressNotFromTheHelo() {
-        TraceHop hop = TraceReader.hop(
+        TraceHop hop = Trace.hop(
                 0,
                 "from [10.0.0.1] (out.fern.example [198.51.100.7]) by mx.skarrasound.example with ESMTPS"
                         + " id x; Mon, 4 May 2026 08:23:12 +0100");
