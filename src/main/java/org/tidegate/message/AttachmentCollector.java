@@ -54,7 +54,8 @@ final class AttachmentCollector {
             tooLarge(path);
             return;
         }
-        add(new Attachment(path, name.map(AttachmentCollector::bare), "", FileTypes.detect(content), container, false, content));
+        add(new Attachment(
+                path, name.map(AttachmentCollector::bare), "", FileTypes.detect(content), container, false, content));
     }
 
     private static String bare(String entryName) {
@@ -85,14 +86,18 @@ final class AttachmentCollector {
         problem(
                 Problem.Kind.OVER_LIMIT,
                 place,
-                "A file is larger than " + limits.attachmentBytes() + " bytes, or all together than " + limits.totalBytes() + ".");
+                "A file is larger than " + limits.attachmentBytes() + " bytes, or all together than "
+                        + limits.totalBytes() + ".");
     }
 
     private void open(Attachment file) {
         for (Unpacker unpacker : unpackers) {
             if (unpacker.opens(file.type())) {
                 if (depth >= limits.depth()) {
-                    problem(Problem.Kind.OVER_LIMIT, file.path(), "Files are nested deeper than " + limits.depth() + " levels.");
+                    problem(
+                            Problem.Kind.OVER_LIMIT,
+                            file.path(),
+                            "Files are nested deeper than " + limits.depth() + " levels.");
                     return;
                 }
                 depth++;

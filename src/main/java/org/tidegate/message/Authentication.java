@@ -59,7 +59,8 @@ final class Authentication {
     private static Optional<String> domain(String properties) {
         for (String property : DOMAIN_PROPERTIES) {
             Matcher m = Pattern.compile(
-                            "(?:^|\\s)" + Pattern.quote(property) + "\\s*=\\s*\"?([^\\s\";]+)", Pattern.CASE_INSENSITIVE)
+                            "(?:^|\\s)" + Pattern.quote(property) + "\\s*=\\s*\"?([^\\s\";]+)",
+                            Pattern.CASE_INSENSITIVE)
                     .matcher(properties);
             if (m.find()) {
                 String value = m.group(1);

@@ -19,12 +19,18 @@ final class BodyText {
 
     /** Text of the part and all below it, at most {@link Limits#textChars()} characters. */
     String of(Part root) {
-        String text = words(root).replace("\r\n", "\n").replace('\r', '\n').replace("\u0000", "").strip();
+        String text = words(root)
+                .replace("\r\n", "\n")
+                .replace('\r', '\n')
+                .replace("\u0000", "")
+                .strip();
         if (text.length() <= limits.textChars()) {
             return text;
         }
         problems.add(new Problem(
-                Problem.Kind.OVER_LIMIT, root.path(), "The text is longer than " + limits.textChars() + " characters; cut."));
+                Problem.Kind.OVER_LIMIT,
+                root.path(),
+                "The text is longer than " + limits.textChars() + " characters; cut."));
         return text.substring(0, limits.textChars());
     }
 
@@ -47,8 +53,7 @@ final class BodyText {
     }
 
     private static boolean isHtml(Part part) {
-        return part.type().value().equals("text/html")
-                || part.type().value().equals("multipart/related");
+        return part.type().value().equals("text/html") || part.type().value().equals("multipart/related");
     }
 
     private String leaf(Part part) {
@@ -58,8 +63,11 @@ final class BodyText {
         Slice kept = body.between(body.from(), Math.min(body.to(), body.from() + bound));
         byte[] bytes = TransferEncoding.decode(
                 kept, part.header().first("content-transfer-encoding").orElse(""), part.path(), problems);
-        part.type().get("charset").filter(c -> Charsets.named(c).isEmpty()).ifPresent(c -> problems.add(
-                new Problem(Problem.Kind.MALFORMED, part.path(), "The character set \"" + c + "\" is not known.")));
+        part.type()
+                .get("charset")
+                .filter(c -> Charsets.named(c).isEmpty())
+                .ifPresent(c -> problems.add(new Problem(
+                        Problem.Kind.MALFORMED, part.path(), "The character set \"" + c + "\" is not known.")));
         String text = Charsets.decode(bytes, part.type().get("charset"));
         return part.type().value().equals("text/html") ? plain(text) : text;
     }
@@ -71,6 +79,9 @@ final class BodyText {
         for (Element element : document.select("br,p,div,li,tr,h1,h2,h3,h4,blockquote")) {
             element.after("\n");
         }
-        return document.wholeText().replaceAll("[ \\t\\u00a0]+", " ").replaceAll(" ?\\n\\s*", "\n").strip();
+        return document.wholeText()
+                .replaceAll("[ \\t\\u00a0]+", " ")
+                .replaceAll(" ?\\n\\s*", "\n")
+                .strip();
     }
 }

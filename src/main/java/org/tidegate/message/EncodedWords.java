@@ -10,7 +10,8 @@ import java.util.regex.Pattern;
 /** RFC 2047 encoded-words, language suffix of RFC 2231 §5 included; also inside quoted strings, as many programs write them. */
 final class EncodedWords {
 
-    private static final Pattern WORD = Pattern.compile("=\\?([^?*\\s]{1,60})(?:\\*[^?\\s]*)?\\?([bBqQ])\\?([^?]*)\\?=");
+    private static final Pattern WORD =
+            Pattern.compile("=\\?([^?*\\s]{1,60})(?:\\*[^?\\s]*)?\\?([bBqQ])\\?([^?]*)\\?=");
 
     private EncodedWords() {}
 

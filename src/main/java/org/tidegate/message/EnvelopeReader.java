@@ -22,7 +22,9 @@ final class EnvelopeReader {
     Envelope read(Part root, String text) {
         HeaderSection header = root.header();
         List<DkimSignature> dkim = Authentication.signatures(header);
-        List<Mailbox> from = governing(header, "from", dkim).map(f -> Mailboxes.parse(f.value())).orElse(List.of());
+        List<Mailbox> from = governing(header, "from", dkim)
+                .map(f -> Mailboxes.parse(f.value()))
+                .orElse(List.of());
         NatureReader.Told nature = NatureReader.tell(header, Parameters.parse(header.first("content-type")), from);
         return new Envelope(
                 governing(header, "subject", dkim).map(Field::decoded),
@@ -40,7 +42,9 @@ final class EnvelopeReader {
                 nature.reason(),
                 header.first("x-mailer").or(() -> header.first("user-agent")).map(EncodedWords::decode),
                 text,
-                header.first("content-language").map(v -> v.split("[,;]", 2)[0].strip()).filter(v -> !v.isEmpty()));
+                header.first("content-language")
+                        .map(v -> v.split("[,;]", 2)[0].strip())
+                        .filter(v -> !v.isEmpty()));
     }
 
     /**
@@ -53,7 +57,9 @@ final class EnvelopeReader {
             return all.stream().findFirst();
         }
         problems.add(new Problem(
-                Problem.Kind.MALFORMED, name, "The field " + name + " stands " + all.size() + " times; it may stand once."));
+                Problem.Kind.MALFORMED,
+                name,
+                "The field " + name + " stands " + all.size() + " times; it may stand once."));
         boolean signed = dkim.stream().anyMatch(s -> s.signedHeaders().contains(name));
         return Optional.of(all.get(signed ? all.size() - 1 : 0));
     }

@@ -38,16 +38,19 @@ final class FileTypes {
             "text/x-perl");
 
     private static final List<String> PROGRAM_NAMES = List.of(
-            ".exe", ".com", ".scr", ".pif", ".bat", ".cmd", ".ps1", ".vbs", ".vbe", ".js", ".jse", ".wsf", ".wsh", ".hta",
-            ".msi", ".msp", ".jar", ".lnk", ".cpl", ".dll", ".apk", ".sh", ".reg", ".chm", ".iso", ".docm", ".xlsm", ".pptm",
-            ".dotm", ".xltm");
+            ".exe", ".com", ".scr", ".pif", ".bat", ".cmd", ".ps1", ".vbs", ".vbe", ".js", ".jse", ".wsf", ".wsh",
+            ".hta", ".msi", ".msp", ".jar", ".lnk", ".cpl", ".dll", ".apk", ".sh", ".reg", ".chm", ".iso", ".docm",
+            ".xlsm", ".pptm", ".dotm", ".xltm");
 
     private FileTypes() {}
 
     /** Media type by content, lower case; {@code application/octet-stream} where nothing is recognised. */
     static String detect(byte[] content) {
         try (TikaInputStream stream = TikaInputStream.get(content)) {
-            return DETECTOR.detect(stream, new Metadata()).getBaseType().toString().toLowerCase(Locale.ROOT);
+            return DETECTOR.detect(stream, new Metadata())
+                    .getBaseType()
+                    .toString()
+                    .toLowerCase(Locale.ROOT);
         } catch (IOException | RuntimeException e) {
             return "application/octet-stream";
         }

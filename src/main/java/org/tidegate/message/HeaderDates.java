@@ -31,12 +31,15 @@ public final class HeaderDates {
             Map.entry("pst", -8),
             Map.entry("pdt", -7));
 
-    private static final String CLOCK = "(?<hour>\\d{1,2})\\s*:\\s*(?<minute>\\d{2})(?:\\s*:\\s*(?<second>\\d{2})(?:[.,]\\d+)?)?";
+    private static final String CLOCK =
+            "(?<hour>\\d{1,2})\\s*:\\s*(?<minute>\\d{2})(?:\\s*:\\s*(?<second>\\d{2})(?:[.,]\\d+)?)?";
     private static final String ZONE = "(?:\\s*(?<zone>(?:GMT|UTC)?\\s?[+-]\\d{2}:?\\d{2}|[A-Za-z]{1,5}))?";
 
     private static final List<Pattern> FORMS = List.of(
-            form("(?<day>\\d{1,2})[\\s-]+(?<month>[A-Za-z]{3})[a-z]*\\.?[\\s,-]+(?<year>\\d{2,4})[\\s,]+" + CLOCK + ZONE),
-            form("(?<month>[A-Za-z]{3})[a-z]*\\s+(?<day>\\d{1,2})\\s+" + CLOCK + ZONE + "\\s+(?<year>\\d{4})(?:\\s+(?<zone2>[+-]\\d{4}))?"),
+            form("(?<day>\\d{1,2})[\\s-]+(?<month>[A-Za-z]{3})[a-z]*\\.?[\\s,-]+(?<year>\\d{2,4})[\\s,]+" + CLOCK
+                    + ZONE),
+            form("(?<month>[A-Za-z]{3})[a-z]*\\s+(?<day>\\d{1,2})\\s+" + CLOCK + ZONE
+                    + "\\s+(?<year>\\d{4})(?:\\s+(?<zone2>[+-]\\d{4}))?"),
             form("(?<year>\\d{4})-(?<month>\\d{2})-(?<day>\\d{2})[T\\s]" + CLOCK + ZONE));
 
     private HeaderDates() {}

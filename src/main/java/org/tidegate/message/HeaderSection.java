@@ -92,7 +92,8 @@ record HeaderSection(List<Field> fields, Slice body) {
                 bad = true;
                 return !fields.isEmpty() && !startsLikeBoundary(at);
             }
-            String name = Charsets.unlabelled(Arrays.copyOfRange(entity.bytes(), at, colon)).strip();
+            String name = Charsets.unlabelled(Arrays.copyOfRange(entity.bytes(), at, colon))
+                    .strip();
             String value = Charsets.unlabelled(Arrays.copyOfRange(entity.bytes(), colon + 1, next));
             fields.add(new Field(fields.size(), name, unfold(value)));
             return true;
@@ -116,12 +117,15 @@ record HeaderSection(List<Field> fields, Slice body) {
         }
 
         private static String unfold(String value) {
-            return value.replaceAll("\\r*\\n(?=[ \\t])", "").replaceAll("[\\r\\n\\x00]+", " ").strip();
+            return value.replaceAll("\\r*\\n(?=[ \\t])", "")
+                    .replaceAll("[\\r\\n\\x00]+", " ")
+                    .strip();
         }
 
         private void report() {
             if (bad) {
-                problems.add(new Problem(Problem.Kind.MALFORMED, place, "The header holds lines that are no header fields."));
+                problems.add(new Problem(
+                        Problem.Kind.MALFORMED, place, "The header holds lines that are no header fields."));
             }
             if (over) {
                 problems.add(new Problem(

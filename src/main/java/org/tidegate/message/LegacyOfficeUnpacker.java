@@ -47,7 +47,12 @@ final class LegacyOfficeUnpacker implements Unpacker {
     private static void pictures(DirectoryNode root, String path, AttachmentCollector into) throws IOException {
         if (root.hasEntry("WordDocument")) {
             try (HWPFDocument document = new HWPFDocument(root)) {
-                add(document.getPicturesTable().getAllPictures().stream().map(Picture::getContent).toList(), path, into);
+                add(
+                        document.getPicturesTable().getAllPictures().stream()
+                                .map(Picture::getContent)
+                                .toList(),
+                        path,
+                        into);
             }
         } else if (root.hasEntry("Workbook")) {
             try (HSSFWorkbook book = new HSSFWorkbook(root, false)) {

@@ -31,7 +31,9 @@ public final class MessageReader {
         int length = (int) Math.min(raw.length, limits.messageBytes());
         if (length < raw.length) {
             files.problem(
-                    Problem.Kind.OVER_LIMIT, "message", "The message is larger than " + limits.messageBytes() + " bytes.");
+                    Problem.Kind.OVER_LIMIT,
+                    "message",
+                    "The message is larger than " + limits.messageBytes() + " bytes.");
         }
         Part root = new MimeTree(limits, problems).read(new Slice(raw, 0, length), "");
         if (root.header().fields().isEmpty()) {
@@ -62,7 +64,9 @@ public final class MessageReader {
     private void forwarded(Part part, int depth) {
         if (depth >= limits.depth()) {
             files.problem(
-                    Problem.Kind.OVER_LIMIT, part.path(), "Messages are nested deeper than " + limits.depth() + " levels.");
+                    Problem.Kind.OVER_LIMIT,
+                    part.path(),
+                    "Messages are nested deeper than " + limits.depth() + " levels.");
             return;
         }
         byte[] decoded = part.decoded(problems);
@@ -70,9 +74,13 @@ public final class MessageReader {
         for (String name : List.of("subject", "from", "date")) {
             inner.header().all(name).stream()
                     .findFirst()
-                    .ifPresent(f -> forwarded.append('\n').append(f.name()).append(": ").append(f.decoded()));
+                    .ifPresent(f ->
+                            forwarded.append('\n').append(f.name()).append(": ").append(f.decoded()));
         }
-        forwarded.append("\n\n").append(new BodyText(limits, problems).of(inner)).append('\n');
+        forwarded
+                .append("\n\n")
+                .append(new BodyText(limits, problems).of(inner))
+                .append('\n');
         collect(inner, Attachment.Container.FORWARDED_MESSAGE, depth + 1);
     }
 
@@ -85,7 +93,13 @@ public final class MessageReader {
         byte[] content = part.decoded(problems);
         Optional<String> name = part.fileName();
         files.add(new Attachment(
-                part.path(), name, part.type().value(), FileTypes.detect(content), container, part.isInline(), content));
+                part.path(),
+                name,
+                part.type().value(),
+                FileTypes.detect(content),
+                container,
+                part.isInline(),
+                content));
     }
 
     /** One of each: a damaged part is met once for its text and once for its files. */

@@ -56,7 +56,8 @@ final class MimeTree {
         Optional<byte[]> boundary = boundary(body, type);
         List<Slice> slices = boundary.isEmpty() ? List.of() : split(body, boundary.get(), place);
         if (slices.isEmpty()) {
-            problems.add(new Problem(Problem.Kind.MALFORMED, place, "A multipart without its boundary; read as plain text."));
+            problems.add(new Problem(
+                    Problem.Kind.MALFORMED, place, "A multipart without its boundary; read as plain text."));
         }
         String defaultType = type.value().equals("multipart/digest") ? "message/rfc822" : "text/plain";
         List<Part> parts = new ArrayList<>();
@@ -69,13 +70,18 @@ final class MimeTree {
 
     /** The declared boundary, else the first line that looks like one. */
     private static Optional<byte[]> boundary(Slice body, Parameters type) {
-        Optional<byte[]> declared = type.get("boundary").map(b -> ("--" + b.stripTrailing()).getBytes(StandardCharsets.UTF_8));
+        Optional<byte[]> declared =
+                type.get("boundary").map(b -> ("--" + b.stripTrailing()).getBytes(StandardCharsets.UTF_8));
         if (declared.isPresent()) {
             return declared;
         }
         for (int at = body.from(); at < body.to(); at = body.nextLine(at)) {
             int end = body.lineEnd(at, body.nextLine(at));
-            if (end - at > 3 && end - at < 200 && body.at(at) == '-' && body.at(at + 1) == '-' && body.at(at + 2) != ' ') {
+            if (end - at > 3
+                    && end - at < 200
+                    && body.at(at) == '-'
+                    && body.at(at + 1) == '-'
+                    && body.at(at + 2) != ' ') {
                 return Optional.of(Arrays.copyOfRange(body.bytes(), at, end));
             }
         }
@@ -97,7 +103,9 @@ final class MimeTree {
                 start = closed ? -1 : next;
                 if (--partsLeft < 0) {
                     problems.add(new Problem(
-                            Problem.Kind.OVER_LIMIT, place, "More than " + limits.parts() + " parts; the rest was not read."));
+                            Problem.Kind.OVER_LIMIT,
+                            place,
+                            "More than " + limits.parts() + " parts; the rest was not read."));
                     return slices;
                 }
             }

@@ -61,7 +61,9 @@ final class NatureReader {
             return told(Nature.BOUNCE, "From: " + sender.get());
         }
         // RFC 5321 §6.1: reports travel under the null path so that they cannot bounce in turn.
-        return header.first("return-path").filter(v -> v.replaceAll("\\s", "").equals("<>")).isPresent()
+        return header.first("return-path")
+                        .filter(v -> v.replaceAll("\\s", "").equals("<>"))
+                        .isPresent()
                 ? told(Nature.BOUNCE, "Return-Path: <>")
                 : Optional.empty();
     }

@@ -35,12 +35,15 @@ record Parameters(String value, Map<String, String> named) {
         }
         String text = field.get();
         int semicolon = text.indexOf(';');
-        String value = Comments.strip(semicolon < 0 ? text : text.substring(0, semicolon)).strip();
+        String value = Comments.strip(semicolon < 0 ? text : text.substring(0, semicolon))
+                .strip();
         Map<String, String> plain = new TreeMap<>();
         Map<String, TreeMap<Integer, Piece>> pieces = new TreeMap<>();
         Matcher m = PARAMETER.matcher(semicolon < 0 ? "" : text.substring(semicolon));
         while (m.find()) {
-            String raw = m.group(2) != null ? unescape(m.group(2)) : Comments.strip(m.group(3)).strip();
+            String raw = m.group(2) != null
+                    ? unescape(m.group(2))
+                    : Comments.strip(m.group(3)).strip();
             collect(m.group(1).toLowerCase(Locale.ROOT), raw, plain, pieces);
         }
         pieces.forEach((name, list) -> plain.put(name, join(new ArrayList<>(list.values()))));

@@ -22,7 +22,9 @@ record Part(String path, HeaderSection header, Parameters type, Parameters dispo
         return disposition
                 .get("filename")
                 .or(() -> type.get("name"))
-                .map(name -> name.replaceAll("^.*[/\\\\]", "").replaceAll("\\p{Cntrl}", "").strip())
+                .map(name -> name.replaceAll("^.*[/\\\\]", "")
+                        .replaceAll("\\p{Cntrl}", "")
+                        .strip())
                 .filter(name -> !name.isEmpty());
     }
 
@@ -40,7 +42,8 @@ record Part(String path, HeaderSection header, Parameters type, Parameters dispo
 
     boolean isInline() {
         return disposition.value().equals("inline")
-                || (!disposition.value().equals("attachment") && header.first("content-id").isPresent());
+                || (!disposition.value().equals("attachment")
+                        && header.first("content-id").isPresent());
     }
 
     byte[] decoded(List<Problem> problems) {

@@ -47,7 +47,9 @@ final class PdfUnpacker implements Unpacker {
             }
             if (pages < document.getNumberOfPages()) {
                 into.problem(
-                        Problem.Kind.OVER_LIMIT, container.path(), "Only the first " + pages + " pages were looked at.");
+                        Problem.Kind.OVER_LIMIT,
+                        container.path(),
+                        "Only the first " + pages + " pages were looked at.");
             }
         } catch (InvalidPasswordException e) {
             into.problem(Problem.Kind.ENCRYPTED, container.path(), "The PDF is protected by a password.");
@@ -94,7 +96,8 @@ final class PdfUnpacker implements Unpacker {
         private void image(PDImageXObject image, String place) throws IOException {
             List<COSName> filters = image.getStream().getFilters();
             boolean isFile = filters.size() == 1
-                    && (filters.get(0).equals(COSName.DCT_DECODE) || filters.get(0).equals(COSName.JPX_DECODE));
+                    && (filters.get(0).equals(COSName.DCT_DECODE)
+                            || filters.get(0).equals(COSName.JPX_DECODE));
             if (isFile) {
                 try (InputStream raw = image.getCOSObject().createRawInputStream()) {
                     into.addStream(place, Optional.empty(), Attachment.Container.PDF, raw);
@@ -109,7 +112,8 @@ final class PdfUnpacker implements Unpacker {
         private void drawn(BufferedImage image, String place) throws IOException {
             ByteArrayOutputStream png = new ByteArrayOutputStream();
             ImageIO.write(image, "png", png);
-            into.addStream(place, Optional.empty(), Attachment.Container.PDF, new ByteArrayInputStream(png.toByteArray()));
+            into.addStream(
+                    place, Optional.empty(), Attachment.Container.PDF, new ByteArrayInputStream(png.toByteArray()));
         }
     }
 }

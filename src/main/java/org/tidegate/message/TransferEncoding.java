@@ -24,7 +24,9 @@ final class TransferEncoding {
         }
         if (!IDENTITY.contains(encoding)) {
             problems.add(new Problem(
-                    Problem.Kind.MALFORMED, place, "The transfer encoding \"" + encoding + "\" is not known; read as it stands."));
+                    Problem.Kind.MALFORMED,
+                    place,
+                    "The transfer encoding \"" + encoding + "\" is not known; read as it stands."));
         }
         return body.copy();
     }
@@ -51,7 +53,8 @@ final class TransferEncoding {
         }
         flush(out, bits, count);
         if (stray || count != 0) {
-            problems.add(new Problem(Problem.Kind.MALFORMED, place, "The base64 text is damaged; what could be decoded was."));
+            problems.add(new Problem(
+                    Problem.Kind.MALFORMED, place, "The base64 text is damaged; what could be decoded was."));
         }
         return out.toByteArray();
     }

@@ -37,7 +37,10 @@ final class ZipUnpacker implements Unpacker {
             throws IOException {
         try (InputStream stream = zip.getInputStream(entry)) {
             into.addStream(
-                    container.path() + "/" + entry.getName(), Optional.of(entry.getName()), Attachment.Container.ZIP, stream);
+                    container.path() + "/" + entry.getName(),
+                    Optional.of(entry.getName()),
+                    Attachment.Container.ZIP,
+                    stream);
         }
     }
 

@@ -31,7 +31,8 @@ class AuthenticationTest {
 
     @Test
     void aFieldWithoutAnIdentityIsVouchedForByNobody() {
-        assertThat(results("Authentication-Results: spf=pass smtp.mailfrom=a.example; dmarc=fail header.from=a.example"))
+        assertThat(results(
+                        "Authentication-Results: spf=pass smtp.mailfrom=a.example; dmarc=fail header.from=a.example"))
                 .extracting(AuthenticationResult::authservId)
                 .containsExactly("", "");
     }

@@ -20,7 +20,12 @@ class EncodedWordsTest {
     void decodesTheExamplesOfTheStandard() throws IOException {
         SoftAssertions softly = new SoftAssertions();
         try (Reader reader = Files.newBufferedReader(Path.of("shared/check-values/rfc2047-section-8.csv"))) {
-            for (CSVRecord row : CSVFormat.DEFAULT.builder().setHeader().setSkipHeaderRecord(true).get().parse(reader)) {
+            for (CSVRecord row : CSVFormat.DEFAULT
+                    .builder()
+                    .setHeader()
+                    .setSkipHeaderRecord(true)
+                    .get()
+                    .parse(reader)) {
                 String folded = row.get("encoded").replace("\\r\\n", "");
                 softly.assertThat(EncodedWords.decode(folded)).as(folded).isEqualTo(row.get("decoded"));
             }

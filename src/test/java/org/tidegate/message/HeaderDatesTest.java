@@ -22,7 +22,12 @@ class HeaderDatesTest {
     void readsTheTimesOfRealReceivedLines() throws IOException {
         SoftAssertions softly = new SoftAssertions();
         try (Reader reader = Files.newBufferedReader(Path.of("shared/check-values/received-times.csv"))) {
-            for (CSVRecord row : CSVFormat.DEFAULT.builder().setHeader().setSkipHeaderRecord(true).get().parse(reader)) {
+            for (CSVRecord row : CSVFormat.DEFAULT
+                    .builder()
+                    .setHeader()
+                    .setSkipHeaderRecord(true)
+                    .get()
+                    .parse(reader)) {
                 softly.assertThat(HeaderDates.parse(row.get("date")).map(HeaderDate::instant))
                         .as(row.get("date"))
                         .contains(Instant.ofEpochSecond(Long.parseLong(row.get("epoch_utc"))));
@@ -47,7 +52,8 @@ class HeaderDatesTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"", "yesterday", "32 May 2026 08:00 +0000", "4 Foo 2026 08:00 +0000", "4 May 2026 25:00 +0000"})
+    @ValueSource(
+            strings = {"", "yesterday", "32 May 2026 08:00 +0000", "4 Foo 2026 08:00 +0000", "4 May 2026 25:00 +0000"})
     void leavesOutWhatIsNoDate(String text) {
         assertThat(HeaderDates.parse(text)).as(text).isEmpty();
     }

@@ -21,8 +21,10 @@ class OutsideMailTest {
     private static final Path MESSAGES =
             Path.of(System.getProperty("tidegate.data", "../shared/data")).resolve("mail/mime4j");
 
-    private static final String WORDS_KEPT = "no part begins: the words are kept as text, that parser drops them as a preamble";
-    private static final String NO_FINAL_SPACE = "RFC 2046 §5.1.1: no boundary ends in a space, so a stripped one still delimits";
+    private static final String WORDS_KEPT =
+            "no part begins: the words are kept as text, that parser drops them as a preamble";
+    private static final String NO_FINAL_SPACE =
+            "RFC 2046 §5.1.1: no boundary ends in a space, so a stripped one still delimits";
 
     /** Where our reading differs on purpose from that parser's by one leaf more, and why. */
     private static final Map<String, String> OTHERWISE = Map.of(
@@ -47,7 +49,9 @@ class OutsideMailTest {
         List<Path> all = messages();
         assertThat(all).hasSizeGreaterThanOrEqualTo(80);
         for (Path file : all) {
-            assertThat(MessageReader.read(Files.readAllBytes(file), Limits.standard())).as(file.toString()).isNotNull();
+            assertThat(MessageReader.read(Files.readAllBytes(file), Limits.standard()))
+                    .as(file.toString())
+                    .isNotNull();
         }
     }
 
@@ -63,8 +67,8 @@ class OutsideMailTest {
             }
             compared++;
             long theirs = count(Files.readString(expected, StandardCharsets.ISO_8859_1));
-            long ours = leaves(new MimeTree(Limits.standard(), new ArrayList<>())
-                    .read(Slice.of(Files.readAllBytes(file)), ""));
+            long ours = leaves(
+                    new MimeTree(Limits.standard(), new ArrayList<>()).read(Slice.of(Files.readAllBytes(file)), ""));
             if (theirs + (OTHERWISE.containsKey(name) ? 1 : 0) != ours) {
                 different.add(name + ": theirs " + theirs + ", ours " + ours);
             }
@@ -74,7 +78,11 @@ class OutsideMailTest {
     }
 
     private static long count(String xml) {
-        return Pattern.compile("<(text|binary)-body").matcher(xml).results().map(MatchResult::start).count();
+        return Pattern.compile("<(text|binary)-body")
+                .matcher(xml)
+                .results()
+                .map(MatchResult::start)
+                .count();
     }
 
     private static long leaves(Part part) {
