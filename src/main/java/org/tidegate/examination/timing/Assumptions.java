@@ -1,6 +1,8 @@
 package org.tidegate.examination.timing;
 
+import java.util.List;
 import org.tidegate.finding.Assumption;
+import org.tidegate.rules.TimingRules;
 
 /** The named assumptions of DESIGN 6. */
 final class Assumptions {
@@ -18,6 +20,14 @@ final class Assumptions {
 
     static Assumption clockRight(String phone) {
         return new Assumption("clock-right", phone);
+    }
+
+    /** Only clues whose assumptions the rules allow. */
+    static List<Constraint> allowed(List<Constraint> clues, TimingRules rules) {
+        return clues.stream()
+                .filter(c -> c.clue().leansOn().stream()
+                        .allMatch(a -> rules.assumptions().contains(a.name())))
+                .toList();
     }
 
     static Assumption serverHonest(String host) {

@@ -1,6 +1,5 @@
 package org.tidegate.examination.timing;
 
-import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -11,42 +10,52 @@ import org.tidegate.finding.Level;
 final class CaseRun {
 
     private final Map<Level, List<Belief>> byLevel = new EnumMap<>(Level.class);
+    private final Wording wording;
 
-    CaseRun(List<Constraint> clues) {
+    CaseRun(List<Constraint> clues, Wording wording) {
+        this.wording = wording;
         List<Belief> beliefs = List.of(new Belief(new EventIndex(clues)));
         for (Rank rank : Rank.values()) {
-            List<Constraint> ofRank =
-                    clues.stream().filter(c -> c.rank() == rank).toList();
-            if (!ofRank.isEmpty()) {
-                beliefs = Solver.take(beliefs, ofRank);
-            }
+            beliefs = Solver.take(beliefs, ofRank(clues, rank));
             byLevel.put(rank.level(), beliefs);
         }
     }
 
+    private static List<Constraint> ofRank(List<Constraint> clues, Rank rank) {
+        return clues.stream().filter(c -> c.rank() == rank).toList();
+    }
+
+    /** What all beliefs after the level say. */
     Answer answer(Question question, Level level) {
-        return Answer.agreed(
-                beliefs(level).stream().map(b -> Answer.of(question, b)).toList());
+        return Answer.agreed(byLevel.getOrDefault(level, List.of()).stream()
+                .map(b -> Answer.of(question, b, wording))
+                .toList());
     }
 
+    /** Undetermined, with what the clues leave possible. */
+    Answer known(Question question) {
+        return Answer.undetermined(beliefs().stream()
+                .flatMap(b -> Answer.known(question, b, wording).stream())
+                .distinct()
+                .toList());
+    }
+
+    /** What is believed at the end: one belief for each way out of a contradiction among equals. */
     List<Belief> beliefs() {
-        return beliefs(Level.STATED);
+        return byLevel.getOrDefault(Level.STATED, List.of());
     }
 
-    private List<Belief> beliefs(Level level) {
-        return byLevel.getOrDefault(level, List.of());
+    /** Whether all of the constraints stand together in some belief. */
+    boolean holds(List<Constraint> constraints) {
+        return beliefs().stream().anyMatch(b -> constraints.stream().noneMatch(b::setAside));
     }
 
-    /** Whether some belief lets the constraint stand. */
-    boolean holds(Constraint constraint) {
-        return beliefs().stream().anyMatch(b -> !b.setAside(constraint));
-    }
-
-    /** Clocks that contradict each other: those set aside in any belief by more than an assumption about people's habits. */
+    /** The first clock set aside because it contradicts other clocks, and not only a habit that we supposed. */
     Optional<Belief.Contradiction> conflict() {
-        List<Belief.Contradiction> all = new ArrayList<>();
-        beliefs().forEach(b -> all.addAll(b.contradictions()));
-        return all.stream().filter(CaseRun::betweenClocks).findFirst();
+        return beliefs().stream()
+                .flatMap(b -> b.contradictions().stream())
+                .filter(CaseRun::betweenClocks)
+                .findFirst();
     }
 
     private static boolean betweenClocks(Belief.Contradiction contradiction) {

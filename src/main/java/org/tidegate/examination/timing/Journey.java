@@ -5,6 +5,8 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.tidegate.finding.Clock;
 import org.tidegate.finding.Event;
 import org.tidegate.message.HeaderDate;
@@ -21,10 +23,10 @@ final class Journey {
     private final TimingRules rules;
     private final Wording wording;
 
-    Journey(Arrival arrival, TimingRules rules) {
+    Journey(Arrival arrival, TimingRules rules, Wording wording) {
         this.arrival = arrival;
         this.rules = rules;
-        this.wording = new Wording(rules.zone());
+        this.wording = wording;
     }
 
     /** The first server that took the message over; our own where no other one is on record. */
@@ -44,6 +46,11 @@ final class Journey {
     }
 
     Optional<Constraint> arrivalClue() {
+        return arrivalClue(Event.ARRIVED, "the message");
+    }
+
+    /** When our own server took {@code what}, as the time of {@code event}. */
+    Optional<Constraint> arrivalClue(Event event, String what) {
         return arrival.time().map(time -> {
             String host = arrival.boundary().flatMap(TraceHop::by).orElse("our mailbox");
             return new Clues.Source(
@@ -51,30 +58,40 @@ final class Journey {
                             arrival.boundary()
                                     .map(h -> "Received line " + (h.position() + 1))
                                     .orElse("delivery time"),
-                            "our mail server took the message at " + wording.time(time),
+                            "our mail server took " + what + " at " + wording.time(time),
                             List.of(),
                             rules.ownClock(),
                             Rank.RECORDED)
-                    .at(Event.ARRIVED, time, time.plus(SECOND));
+                    .at(event, time, time.plus(SECOND));
         });
     }
 
     /** Hops whose times may prove something: see {@link #doubtful}. */
     List<Constraint> trustedHops() {
-        return hops(doubtful(), arrival.foreign().size());
+        return IntStream.range(doubtful(), arrival.foreign().size())
+                .boxed()
+                .flatMap(k -> hopClue(k).stream())
+                .toList();
     }
 
-    /** All hops: they may support a milder verdict. */
-    List<Constraint> allHops() {
-        return hops(0, arrival.foreign().size());
+    /** A time written on the way, before which the message was sent. */
+    record Stamp(Instant time, String place, String words) {}
+
+    /** All times written before us, doubtful hops and the sender's own clock too: they may support a milder verdict. */
+    List<Stamp> sendingStamps(Optional<HeaderDate> date) {
+        Stream<Stamp> hops = IntStream.range(0, arrival.foreign().size())
+                .boxed()
+                .flatMap(k -> hopClue(k).stream())
+                .map(c -> new Stamp(
+                        Instant.ofEpochMilli(c.least()), c.clue().place(), c.clue().words()));
+        Stream<Stamp> written = date.filter(d -> d.offset().isPresent()).stream()
+                .map(d -> new Stamp(
+                        d.instant(), "Date", "the message itself says that it was sent at " + wording.time(d.instant())));
+        return Stream.concat(hops, written).toList();
     }
 
-    private List<Constraint> hops(int from, int to) {
-        List<Constraint> clues = new ArrayList<>();
-        for (int k = from; k < to; k++) {
-            hopClue(k).ifPresent(clues::add);
-        }
-        return clues;
+    Optional<Instant> arrived() {
+        return arrival.time();
     }
 
     private Optional<Constraint> hopClue(int k) {

@@ -3,6 +3,7 @@ package org.tidegate.examination.timing;
 import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
+import org.tidegate.finding.Clock;
 import org.tidegate.finding.Event;
 
 /** How wrong a phone's clock is, where the network bounds it. */
@@ -10,23 +11,49 @@ final class PhoneClock {
 
     private PhoneClock() {}
 
-    /** Present where every belief sets the phone's own word aside: then the clock is proven wrong, by what the tolerances leave. */
-    static Optional<TimeJudgement.PhoneClockError> error(String phone, List<Belief> beliefs) {
-        long least = Network.FREE;
-        long most = -Network.FREE;
-        for (Belief belief : beliefs) {
-            Network network = belief.tolerant();
-            if (!network.events().knows(Event.DEVICE_ZERO)) {
-                return Optional.empty();
-            }
-            least = Math.min(least, network.least(Event.DEVICE_ZERO, Event.EPOCH));
-            most = Math.max(most, network.most(Event.DEVICE_ZERO, Event.EPOCH));
+    /**
+     * Present where every belief proves, all tolerances granted, that the clock is wrong on the same side; the figures are those of
+     * the other clocks at their word.
+     */
+    static Optional<TimeJudgement.PhoneClockError> error(List<Belief> beliefs) {
+        if (!beliefs.stream().allMatch(PhoneClock::fast) && !beliefs.stream().allMatch(PhoneClock::slow)) {
+            return Optional.empty();
         }
-        boolean proven = least > 0 || most < 0;
-        boolean bounded = least > -Network.FREE && most < Network.FREE;
-        return proven && bounded
-                ? Optional.of(
-                        new TimeJudgement.PhoneClockError(phone, Duration.ofMillis(least), Duration.ofMillis(most)))
-                : Optional.empty();
+        long least = beliefs.stream().mapToLong(b -> least(b.word())).min().orElse(-Network.FREE);
+        long most = beliefs.stream().mapToLong(b -> most(b.word())).max().orElse(Network.FREE);
+        return phone(beliefs).map(name -> new TimeJudgement.PhoneClockError(name, bounded(least), bounded(most)));
+    }
+
+    private static Optional<Duration> bounded(long millis) {
+        return Math.abs(millis) >= Network.FREE ? Optional.empty() : Optional.of(Duration.ofMillis(millis));
+    }
+
+    private static boolean fast(Belief belief) {
+        return knows(belief.tolerant()) && least(belief.tolerant()) > 0;
+    }
+
+    private static boolean slow(Belief belief) {
+        return knows(belief.tolerant()) && most(belief.tolerant()) < 0;
+    }
+
+    private static boolean knows(Network network) {
+        return network.events().knows(Event.DEVICE_ZERO);
+    }
+
+    private static long least(Network network) {
+        return network.least(Event.DEVICE_ZERO, Event.EPOCH);
+    }
+
+    private static long most(Network network) {
+        return network.most(Event.DEVICE_ZERO, Event.EPOCH);
+    }
+
+    private static Optional<String> phone(List<Belief> beliefs) {
+        return beliefs.stream()
+                .flatMap(b -> b.contradictions().stream())
+                .map(c -> c.setAside().clue().clock())
+                .filter(clock -> clock.kind() == Clock.Kind.PHONE)
+                .map(Clock::name)
+                .findFirst();
     }
 }

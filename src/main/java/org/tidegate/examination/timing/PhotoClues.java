@@ -6,181 +6,162 @@ import java.time.LocalDateTime;
 import java.time.ZoneOffset;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
-import java.util.stream.Stream;
 import org.tidegate.finding.Assumption;
 import org.tidegate.finding.CaptureClue;
-import org.tidegate.finding.CaptureClue.Kind;
 import org.tidegate.finding.Clock;
 import org.tidegate.finding.Event;
-import org.tidegate.finding.PictureFinding;
 import org.tidegate.message.HeaderDate;
 import org.tidegate.rules.TimingRules;
 
-/** When one photo was taken, as its file and the phone that sent it tell. */
+/**
+ * When one photo was taken, as its file and the phone that sent it tell.
+ *
+ * <p>A phone's clock is an event of its own, {@link Event#DEVICE_ZERO}: what it showed for photo and message are exact distances from
+ * it, and where it stands against true time is one more clue, {@code clock-right}. So a wrong clock cancels out by itself.
+ */
 final class PhotoClues {
 
     static final Event PHOTO = Event.photo(0);
 
-    /** From the pictures of 31 real cameras: all but the stale fixes lie within this (camera-clock-vs-gps). */
+    /** The oldest fresh fix among the phones in camera-clock-vs-gps is 101 s old, the oldest of all cameras 420 s. */
     private static final Duration FIX_AGE = Duration.ofMinutes(5);
 
-    private static final List<Kind> BEST_FIRST =
-            List.of(Kind.EXIF_ORIGINAL, Kind.XMP, Kind.FILE_NAME, Kind.EXIF_DIGITIZED, Kind.PNG_TIME);
-    private static final Set<Kind> LAST_CHANGE = EnumSet.of(Kind.PNG_TIME);
-
-    private final PictureFinding picture;
+    private final Capture capture;
     private final Optional<HeaderDate> date;
-    private final boolean samePhone;
-    private final Journey journey;
+    private final Event firstHop;
     private final TimingRules rules;
     private final Wording wording;
 
-    PhotoClues(
-            PictureFinding picture, Optional<HeaderDate> date, boolean samePhone, Journey journey, TimingRules rules) {
-        this.picture = picture;
+    /** @param date the message's Date where the same phone wrote it */
+    PhotoClues(Capture capture, Optional<HeaderDate> date, Event firstHop, TimingRules rules, Wording wording) {
+        this.capture = capture;
         this.date = date;
-        this.samePhone = samePhone;
-        this.journey = journey;
+        this.firstHop = firstHop;
         this.rules = rules;
-        this.wording = new Wording(rules.zone());
+        this.wording = wording;
     }
 
-    /** The time that the device's own clock gave the photo. */
-    Optional<CaptureClue> capture() {
-        return BEST_FIRST.stream()
-                .flatMap(kind -> picture.capture().stream().filter(c -> c.kind() == kind))
-                .findFirst();
-    }
+    /**
+     * All clues for one zone.
+     *
+     * @param key those that must stand for the zone to remain possible
+     */
+    record InZone(List<Constraint> clues, List<Constraint> key) {}
 
-    boolean timed() {
-        return picture.kind() != PictureFinding.Kind.SCREENSHOT
-                && picture.capture().stream().anyMatch(c -> c.kind() == Kind.GPS || BEST_FIRST.contains(c.kind()));
-    }
-
-    String phone() {
-        String name = Stream.concat(picture.make().stream(), picture.model().stream())
-                .map(String::strip)
-                .reduce((make, model) -> model.startsWith(make) ? model : make + " " + model)
-                .orElse("phone");
-        return name.isEmpty() ? "phone" : name;
-    }
-
-    boolean samePhone() {
-        return samePhone && date.isPresent();
-    }
-
-    Optional<ZoneOffset> dateOffset() {
-        return date.flatMap(HeaderDate::offset);
-    }
-
-    /** Clues that need no zone: the order of things, the satellite's time. */
-    List<Constraint> always() {
+    InZone in(ZoneCase zone) {
         List<Constraint> clues = new ArrayList<>();
         clues.add(Clues.order(PHOTO, Event.SENT, "a photo is taken before it is sent"));
-        gps().ifPresent(fix -> {
-            clues.add(fix("the photo is not older than its GPS stamp of " + wording.time(fix), List.of(), Rank.FIX)
-                    .notBefore(PHOTO, fix));
-            clues.add(fix(
-                            "the GPS stamp of " + wording.time(fix) + " was taken for the photo",
-                            List.of(Assumptions.FRESH_FIX),
-                            Rank.FRESH_FIX)
-                    .notAfter(PHOTO, fix.plus(FIX_AGE)));
-        });
-        return clues;
+        capture.fix().ifPresent(fix -> clues.addAll(fix(fix)));
+        List<Constraint> shown = shown(zone);
+        List<Constraint> clock = clock(zone);
+        clues.addAll(shown);
+        clues.addAll(clock);
+        return new InZone(clues, date.isPresent() ? shown : clock);
     }
 
-    private Optional<Instant> gps() {
-        return picture.capture().stream()
-                .filter(c -> c.kind() == Kind.GPS)
-                .findFirst()
-                .map(c -> c.wall().toInstant(ZoneOffset.UTC));
+    private List<Constraint> fix(Instant fix) {
+        String stamp = "the GPS stamp of " + wording.time(fix);
+        return List.of(
+                satellite(stamp + " is not younger than the photo", List.of(), Rank.FIX)
+                        .notBefore(PHOTO, fix),
+                satellite(
+                                stamp + " was taken for the photo, at most " + Wording.span(FIX_AGE) + " before it",
+                                List.of(Assumptions.FRESH_FIX),
+                                Rank.FRESH_FIX)
+                        .notAfter(PHOTO, fix.plus(FIX_AGE)));
     }
 
-    private Clues.Source fix(String words, List<Assumption> leansOn, Rank rank) {
-        Clock satellite = new Clock(Clock.Kind.SATELLITE, "GPS");
-        return new Clues.Source(satellite, "GPS time stamp", words, leansOn, rules.phoneClock(), rank);
+    private Clues.Source satellite(String words, List<Assumption> leansOn, Rank rank) {
+        Clock clock = new Clock(Clock.Kind.SATELLITE, "GPS");
+        return new Clues.Source(clock, "GPS time stamp", words, leansOn, rules.phoneClock(), rank);
     }
 
-    /** What the device's clock says where it stands in the zone {@code offset}; empty: in a zone that cancels out. */
-    Optional<Constraint> captured(CaptureClue clue, Optional<ZoneOffset> offset, List<Assumption> leansOn) {
-        Instant shown = clue.wall().toInstant(offset.orElse(ZoneOffset.UTC));
-        boolean upperOnly = picture.kind() == PictureFinding.Kind.SCREENSHOT || LAST_CHANGE.contains(clue.kind());
-        return Optional.of(new Clues.Source(
-                        clock(),
-                        clue.place(),
-                        "the file gives " + wall(clue.wall()) + " by the clock of the " + phone() + zoned(offset),
-                        leansOn,
-                        Duration.ZERO,
-                        Rank.SAME_DEVICE)
+    /** What the device's clock showed for the photo and, where it wrote that too, for the message. */
+    private List<Constraint> shown(ZoneCase zone) {
+        List<Constraint> shown = new ArrayList<>();
+        capture.device().ifPresent(c -> shown.add(taken(c, zone)));
+        date.ifPresent(d -> shown.add(sent(d, zone)));
+        return shown;
+    }
+
+    private Constraint taken(CaptureClue clue, ZoneCase zone) {
+        Instant from = clue.wall().toInstant(zone.offset().orElse(ZoneOffset.UTC));
+        boolean wholeSeconds = clue.wall().equals(clue.wall().truncatedTo(ChronoUnit.SECONDS));
+        Instant to = wholeSeconds ? from.plus(Journey.SECOND) : from;
+        String words = capture.upperOnly()
+                ? "the file was written when the clock of the " + capture.phone() + " showed "
+                : "the clock of the " + capture.phone() + " showed ";
+        return device(clue.place(), words + taken(clue.wall(), zone) + " for the photo", zone.leansOn())
                 .between(
                         Event.DEVICE_ZERO,
                         PHOTO,
-                        upperOnly ? Optional.empty() : Optional.of(Duration.between(Instant.EPOCH, shown)),
-                        Optional.of(Duration.between(Instant.EPOCH, shown.plus(resolution(clue.wall()))))));
+                        capture.upperOnly() ? Optional.empty() : Optional.of(Duration.between(Instant.EPOCH, from)),
+                        Optional.of(Duration.between(Instant.EPOCH, to)));
     }
 
-    /** What the same phone's clock showed when the message was sent. */
-    Optional<Constraint> sent() {
-        return date.filter(d -> samePhone)
-                .map(d -> new Clues.Source(
-                                clock(),
-                                "Date",
-                                "the message says " + wall(d.wall()) + zoned(d.offset())
-                                        + " by the clock of the same phone",
-                                List.of(Assumptions.SAME_PHONE),
-                                Duration.ZERO,
-                                Rank.SAME_DEVICE)
-                        .between(
-                                Event.DEVICE_ZERO,
-                                Event.SENT,
-                                Optional.of(Duration.between(Instant.EPOCH, d.instant())),
-                                Optional.of(Duration.between(
-                                        Instant.EPOCH, d.instant().plus(Journey.SECOND)))));
+    private Constraint sent(HeaderDate date, ZoneCase zone) {
+        Optional<ZoneOffset> offset = date.offset().or(zone::offset);
+        Duration shown = Duration.between(Instant.EPOCH, date.wall().toInstant(offset.orElse(ZoneOffset.UTC)));
+        return device(
+                        "Date",
+                        "the clock of the same phone showed " + wording.wall(date.wall()) + offset.map(o -> " (" + Wording.offset(o) + ")").orElse("") + " for the message",
+                        List.of(Assumptions.SAME_PHONE))
+                .between(
+                        Event.DEVICE_ZERO, Event.SENT, Optional.of(shown), Optional.of(shown.plus(Journey.SECOND)));
     }
 
-    /** The phone's clock is right. */
-    Constraint clockRight(List<Assumption> alsoLeansOn) {
+    private Clues.Source device(String place, String words, List<Assumption> leansOn) {
+        return new Clues.Source(phoneClock(), place, words, leansOn, Duration.ZERO, Rank.SAME_DEVICE);
+    }
+
+    private List<Constraint> clock(ZoneCase zone) {
+        List<Constraint> clues = new ArrayList<>();
+        boolean zoneCancels = zone.standing() == ZoneCase.Standing.FROM_DATE
+                && zone.offset().isEmpty();
+        if (capture.device().isPresent() && !zoneCancels) {
+            clues.add(clockRight());
+        }
+        if (date.isPresent()) {
+            clues.add(handedOver());
+        }
+        return clues;
+    }
+
+    private Constraint clockRight() {
         return new Clues.Source(
-                        clock(),
-                        "clock of the " + phone(),
-                        "the clock of the " + phone() + " is right",
-                        Stream.concat(Stream.of(Assumptions.clockRight(phone())), alsoLeansOn.stream())
-                                .toList(),
+                        phoneClock(),
+                        "clock of the " + capture.phone(),
+                        "the clock of the " + capture.phone() + " is right",
+                        List.of(Assumptions.clockRight(capture.phone())),
                         rules.phoneClock(),
                         Rank.DEVICE_CLOCK)
                 .between(Event.EPOCH, Event.DEVICE_ZERO, Optional.of(Duration.ZERO), Optional.of(Duration.ZERO));
     }
 
-    /** A phone hands its message over at once. */
-    Constraint handedOver() {
+    private Constraint handedOver() {
         return new Clues.Source(
-                        clock(),
+                        phoneClock(),
                         "handing over",
                         "a phone hands its message over within " + Wording.span(rules.handedOver()),
                         List.of(Assumptions.HANDED_OVER),
                         Duration.ZERO,
                         Rank.DEVICE_CLOCK)
-                .between(Event.SENT, journey.firstHop(), Optional.empty(), Optional.of(rules.handedOver()));
+                .between(Event.SENT, firstHop, Optional.empty(), Optional.of(rules.handedOver()));
     }
 
-    private Clock clock() {
-        return new Clock(Clock.Kind.PHONE, phone());
+    private Clock phoneClock() {
+        return new Clock(Clock.Kind.PHONE, capture.phone());
     }
 
-    private static Duration resolution(LocalDateTime wall) {
-        return wall.equals(wall.truncatedTo(ChronoUnit.SECONDS)) ? Journey.SECOND : Duration.ZERO;
-    }
-
-    private static String wall(LocalDateTime wall) {
-        return wall.toLocalTime().withNano(0) + " on " + wall.toLocalDate();
-    }
-
-    private static String zoned(Optional<ZoneOffset> offset) {
-        return offset.map(o -> " (" + (o.getTotalSeconds() == 0 ? "UTC" : o.getId()) + ")")
-                .orElse("");
+    private String taken(LocalDateTime wall, ZoneCase zone) {
+        String reason = switch (zone.standing()) {
+            case WRITTEN -> "";
+            case FROM_DATE -> ", the zone of the same phone's mail";
+            case CLINIC -> ", taken for the clinic's zone";
+            case ELSEWHERE -> ", a zone in use elsewhere";
+        };
+        return wording.wall(wall) + zone.offset().map(o -> " (" + Wording.offset(o) + reason + ")").orElse("");
     }
 }

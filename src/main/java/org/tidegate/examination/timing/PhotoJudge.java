@@ -5,33 +5,35 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.tidegate.examination.timing.ZoneCase.Standing;
-import org.tidegate.finding.Assumption;
-import org.tidegate.finding.CaptureClue;
 import org.tidegate.finding.Level;
 import org.tidegate.finding.Verdict;
 import org.tidegate.finding.WindowVerdict;
+import org.tidegate.message.HeaderDate;
 import org.tidegate.rules.TimingRules;
 
 /** Judges one photo: one network for each zone in which its time may have been written. */
 final class PhotoJudge {
 
-    /** Zones in which an {@code inside} stands, in this order. */
-    private static final List<Standing> INSIDE_STANDS_IN =
-            List.of(Standing.WRITTEN, Standing.FROM_DATE, Standing.CLINIC);
+    /** Zones in which an {@code inside} stands by itself, in this order. */
+    private static final List<Standing> FOUNDED = List.of(Standing.WRITTEN, Standing.FROM_DATE, Standing.CLINIC);
 
-    private final PhotoClues photo;
+    private final Capture capture;
     private final List<Constraint> shared;
+    private final Journey journey;
     private final TimingRules rules;
+    private final Wording wording;
 
     /** @param shared clues about the test and the message's journey */
-    PhotoJudge(PhotoClues photo, List<Constraint> shared, TimingRules rules) {
-        this.photo = photo;
+    PhotoJudge(Capture capture, List<Constraint> shared, Journey journey, TimingRules rules, Wording wording) {
+        this.capture = capture;
         this.shared = shared;
+        this.journey = journey;
         this.rules = rules;
+        this.wording = wording;
     }
 
     /**
-     * @param conflict clocks that contradict each other in the network that leads
+     * @param conflict clocks that contradict each other in the best-founded network
      * @param clock error of the phone's clock, where proven
      */
     record Result(
@@ -42,90 +44,76 @@ final class PhotoJudge {
 
     private record Tried(ZoneCase zone, CaseRun run, boolean remains) {}
 
-    Result judge(Question question) {
-        List<Tried> all = ZoneCase.of(photo, rules).stream().map(this::attempt).toList();
-        List<Tried> remaining = all.stream().filter(Tried::remains).toList();
-        Tried lead = remaining.stream().findFirst().orElse(all.get(0));
-        boolean leadFell = !all.get(0).remains();
-        for (Level level : Level.values()) {
-            Answer answer = combine(question, remaining.isEmpty() ? List.of(lead) : remaining, level, leadFell);
-            if (answer.decided()) {
-                return result(answer, level, lead.run());
-            }
+    /** @param date the message's Date where the same phone seems to have written it; given up where no zone lets it stand */
+    Result judge(Question question, Optional<HeaderDate> date) {
+        List<Tried> tried = attempt(date);
+        if (date.isPresent() && tried.stream().noneMatch(Tried::remains)) {
+            tried = attempt(Optional.empty());
         }
-        return result(Answer.undetermined(), Level.STATED, (leadFell ? all.get(0) : lead).run());
+        return judge(question, tried);
     }
 
-    private Result result(Answer answer, Level level, CaseRun lead) {
+    private List<Tried> attempt(Optional<HeaderDate> date) {
+        PhotoClues clues = new PhotoClues(capture, date, journey.firstHop(), rules, wording);
+        return ZoneCase.of(capture.device(), date, rules).stream()
+                .map(zone -> attempt(zone, clues.in(zone)))
+                .toList();
+    }
+
+    private Tried attempt(ZoneCase zone, PhotoClues.InZone photo) {
+        List<Constraint> clues = new ArrayList<>(shared);
+        clues.addAll(photo.clues());
+        CaseRun run = new CaseRun(Assumptions.allowed(clues, rules), wording);
+        return new Tried(zone, run, run.holds(photo.key()));
+    }
+
+    private static Result judge(Question question, List<Tried> tried) {
+        Tried best = tried.get(0);
+        List<Tried> remaining = tried.stream().filter(Tried::remains).toList();
+        List<Tried> possible = remaining.isEmpty() ? List.of(best) : remaining;
+        boolean zoneOpen = !best.remains() && possible.size() > 1;
+        for (Level level : Level.values()) {
+            Answer answer = combine(question, possible, level, zoneOpen);
+            if (answer.decided()) {
+                return result(answer, level, possible.get(0).run());
+            }
+        }
+        return result(best.run().known(question), Level.STATED, best.run());
+    }
+
+    private static Result result(Answer answer, Level level, CaseRun lead) {
         return new Result(
                 answer.verdict(WindowVerdict.Check.PHOTO, level),
                 answer,
                 lead.conflict(),
-                PhoneClock.error(photo.phone(), lead.beliefs()));
+                PhoneClock.error(lead.beliefs()));
     }
 
     /**
-     * Inside where the best-founded zone says so; outside where every remaining zone does. Where the best-founded zone itself fell,
-     * a wrong clock explains it as well as a journey does: nothing below the recorded and network levels is concluded then.
+     * Inside where a founded zone says so, or all that remain; outside where all that remain do.
+     *
+     * @param zoneOpen the best-founded zone fell: a wrong clock explains that as well as a journey, so an outside is not concluded
      */
-    private static Answer combine(Question question, List<Tried> remaining, Level level, boolean leadFell) {
-        for (Standing standing : INSIDE_STANDS_IN) {
-            List<Answer> answers = remaining.stream()
-                    .filter(t -> t.zone().standing() == standing)
-                    .map(t -> t.run().answer(question, level))
-                    .toList();
-            if (!answers.isEmpty() && Answer.agreed(answers).verdict() == Verdict.INSIDE) {
-                return Answer.agreed(answers);
-            }
+    private static Answer combine(Question question, List<Tried> possible, Level level, boolean zoneOpen) {
+        if (level.number() < Level.DEVICE.number()) {
+            return possible.get(0).run().answer(question, level);
         }
-        Answer all = Answer.agreed(
-                remaining.stream().map(t -> t.run().answer(question, level)).toList());
-        boolean zoneMatters = remaining.size() > 1 && level.number() >= Level.DEVICE.number();
-        return all.verdict() == Verdict.OUTSIDE && !(leadFell && zoneMatters) ? all : Answer.undetermined();
-    }
-
-    private Tried attempt(ZoneCase zone) {
-        List<Assumption> leansOn = zone.leansOn();
-        Optional<Constraint> captured = photo.capture().flatMap(c -> captured(c, zone, leansOn));
-        Optional<Constraint> sent = photo.sent();
-        List<Constraint> clues = new ArrayList<>(shared);
-        clues.addAll(photo.always());
-        captured.ifPresent(clues::add);
-        sent.ifPresent(clues::add);
-        List<Constraint> clock = clockClues(captured, sent, zone);
-        clues.addAll(clock);
-        CaseRun run = new CaseRun(allowed(clues));
-        Optional<Constraint> key = sent.isPresent() ? captured : clock.stream().findFirst();
-        return new Tried(zone, run, key.isEmpty() || run.holds(key.get()));
-    }
-
-    private Optional<Constraint> captured(CaptureClue clue, ZoneCase zone, List<Assumption> leansOn) {
-        return photo.captured(clue, zone.offset(), leansOn);
-    }
-
-    private List<Constraint> clockClues(Optional<Constraint> captured, Optional<Constraint> sent, ZoneCase zone) {
-        List<Constraint> clues = new ArrayList<>();
-        boolean zoneCancels =
-                zone.standing() == Standing.FROM_DATE && zone.offset().isEmpty();
-        if (captured.isPresent() && !zoneCancels) {
-            clues.add(photo.clockRight(List.of()));
+        List<Answer> all =
+                possible.stream().map(t -> t.run().answer(question, level)).toList();
+        Optional<Answer> founded = FOUNDED.stream()
+                .flatMap(standing -> inside(possible, all, standing))
+                .findFirst();
+        if (founded.isPresent()) {
+            return founded.get();
         }
-        if (sent.isPresent()) {
-            clues.add(photo.handedOver());
-        }
-        return clues;
+        Answer agreed = Answer.agreedInAllZones(all, question);
+        return zoneOpen && agreed.verdict() == Verdict.OUTSIDE ? Answer.undetermined() : agreed;
     }
 
-    /** Only assumptions that the rules allow. */
-    private List<Constraint> allowed(List<Constraint> clues) {
-        return clues.stream()
-                .filter(c -> c.clue().leansOn().stream()
-                        .allMatch(a -> rules.assumptions().contains(a.name())))
-                .toList();
-    }
-
-    static Stream<Constraint> allowedBy(TimingRules rules, Stream<Constraint> clues) {
-        return clues.filter(c ->
-                c.clue().leansOn().stream().allMatch(a -> rules.assumptions().contains(a.name())));
+    private static Stream<Answer> inside(List<Tried> possible, List<Answer> answers, Standing standing) {
+        return Stream.iterate(0, i -> i < possible.size(), i -> i + 1)
+                .filter(i -> possible.get(i).zone().standing() == standing)
+                .map(answers::get)
+                .filter(a -> a.verdict() == Verdict.INSIDE);
     }
 }

@@ -5,106 +5,107 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
-import org.tidegate.booking.TestRecord;
+import org.tidegate.examination.timing.Telling.Chain;
 import org.tidegate.finding.Event;
 import org.tidegate.finding.Level;
 import org.tidegate.finding.Verdict;
 import org.tidegate.finding.WindowVerdict;
 import org.tidegate.finding.WindowVerdict.Check;
+import org.tidegate.finding.WindowVerdict.DerivationStep;
 import org.tidegate.message.HeaderDate;
 import org.tidegate.rules.Protocol;
 
-/** Judges whether the message with the cassette reached us in time. */
+/** Judges whether a message reached us in time: on recorded clocks, narrowed at most by the stated time. */
 final class SentJudge {
 
-    private final TestRecord test;
+    private final Instant slotEnd;
     private final Protocol protocol;
+    private final List<Constraint> test;
+    private final Wording wording;
 
-    SentJudge(TestRecord test, Protocol protocol) {
-        this.test = test;
+    /** @param test clues about the test time */
+    SentJudge(Instant slotEnd, Protocol protocol, List<Constraint> test, Wording wording) {
+        this.slotEnd = slotEnd;
         this.protocol = protocol;
+        this.test = test;
+        this.wording = wording;
     }
 
-    record Result(WindowVerdict verdict, boolean softened, boolean outage) {}
+    /** @see TimeJudgement */
+    record Result(WindowVerdict verdict, boolean softened, boolean outage) {
 
-    Result judge(
-            List<Constraint> testClues,
-            Journey journey,
-            Optional<HeaderDate> date,
-            Arrival arrival,
-            List<Outage> outages) {
-        List<Constraint> clues = new ArrayList<>(testClues);
+        static Result of(WindowVerdict verdict) {
+            return new Result(verdict, false, false);
+        }
+    }
+
+    Result judge(Journey journey, Optional<HeaderDate> date, List<Outage> outages) {
+        List<Constraint> clues = new ArrayList<>(test);
         journey.arrivalClue().ifPresent(clues::add);
-        CaseRun run = new CaseRun(clues);
+        CaseRun run = new CaseRun(clues, wording);
+        Question deadline = deadline(protocol, slotEnd, Event.ARRIVED);
         for (Level level : List.of(Level.RECORDED, Level.STATED)) {
-            Answer answer = run.answer(deadline(Event.ARRIVED), level);
+            Answer answer = run.answer(deadline, level);
             if (answer.verdict() == Verdict.OUTSIDE) {
-                return late(answer, level, testClues, journey, date, arrival, outages);
+                return late(answer, level, journey, date, outages);
             }
             if (answer.decided()) {
-                return new Result(answer.verdict(Check.SENT, level), false, false);
+                return Result.of(answer.verdict(Check.SENT, level));
             }
         }
-        return new Result(Answer.undetermined().verdict(Check.SENT, Level.STATED), false, false);
+        return Result.of(run.known(deadline).verdict(Check.SENT, Level.STATED));
     }
 
-    /** The latest sending that still counts: {@code submit_within} after what the protocol counts from. */
-    Question deadline(Event event) {
+    /** The latest time that still counts: {@code submit_within} after what the protocol counts from. */
+    static Question deadline(Protocol protocol, Instant slotEnd, Event event) {
         Duration within = protocol.submitWithin();
         return switch (protocol.submitFrom()) {
             case TEST -> Question.notLater(Check.SENT, Event.TEST, event, within);
-            case READ_FROM ->
-                Question.notLater(
-                        Check.SENT, Event.TEST, event, protocol.readFrom().plus(within));
-            case SLOT_END -> {
-                Instant end = test.appointment().slotEnd().toInstant().plus(within);
-                yield Question.notLater(Check.SENT, Event.EPOCH, event, Duration.between(Instant.EPOCH, end));
-            }
+            case READ_FROM -> Question.notLater(Check.SENT, Event.TEST, event, protocol.readFrom().plus(within));
+            case SLOT_END -> Question.notLater(
+                    Check.SENT, Event.EPOCH, event, Duration.between(Instant.EPOCH, slotEnd.plus(within)));
         };
     }
 
-    private Result late(
-            Answer late,
-            Level level,
-            List<Constraint> testClues,
-            Journey journey,
-            Optional<HeaderDate> date,
-            Arrival arrival,
-            List<Outage> outages) {
-        List<Instant> sentBy = sentBefore(testClues, journey, date);
-        boolean outage = arrival.time().isPresent()
-                && outages.stream()
-                        .anyMatch(o -> explains(o, sentBy, arrival.time().get()));
-        boolean softened = !outage && !sentBy.isEmpty();
-        WindowVerdict verdict =
-                outage || softened ? Answer.undetermined().verdict(Check.SENT, level) : late.verdict(Check.SENT, level);
-        return new Result(verdict, softened, outage);
-    }
-
-    /** An outage of ours explains lateness where it lasted when the message came, or when other servers or the phone had sent it. */
-    private static boolean explains(Outage outage, List<Instant> sentBy, Instant arrived) {
-        Instant start = sentBy.stream().min(Instant::compareTo).orElse(arrived);
-        return outage.touches(start, arrived);
-    }
-
-    /** Times before the deadline at which an earlier hop or the sender's clock has the message sent. */
-    private List<Instant> sentBefore(List<Constraint> testClues, Journey journey, Optional<HeaderDate> date) {
-        Stream<Instant> hops = journey.allHops().stream().map(c -> Instant.EPOCH.plusMillis(c.least()));
-        return Stream.concat(hops, date.filter(d -> d.offset().isPresent()).map(HeaderDate::instant).stream())
-                .filter(time -> mayBeInTime(testClues, time))
+    private Result late(Answer late, Level level, Journey journey, Optional<HeaderDate> date, List<Outage> outages) {
+        List<Journey.Stamp> sent = journey.sendingStamps(date).stream()
+                .filter(stamp -> mayBeInTime(stamp.time()))
                 .toList();
+        List<Chain> known = new ArrayList<>(late.chains());
+        sent.stream().map(SentJudge::told).forEach(known::add);
+        WindowVerdict milder = Answer.undetermined(known).verdict(Check.SENT, level);
+        if (inOutage(sent, journey.arrived(), outages)) {
+            return new Result(milder, false, true);
+        }
+        return sent.isEmpty() ? Result.of(late.verdict(Check.SENT, level)) : new Result(milder, true, false);
     }
 
-    private boolean mayBeInTime(List<Constraint> testClues, Instant sent) {
-        Question deadline = deadline(Event.SENT);
-        List<Constraint> clues = new ArrayList<>(testClues);
-        clues.add(SupposedTime.of(Event.SENT, sent));
-        for (Belief belief : new CaseRun(clues).beliefs()) {
-            if (belief.word().least(deadline.earlier(), deadline.later()) <= deadline.most()) {
-                return true;
-            }
-        }
-        return false;
+    /** Whether we were down when the message came, or since other clocks have it sent. */
+    private static boolean inOutage(List<Journey.Stamp> sent, Optional<Instant> arrived, List<Outage> outages) {
+        return arrived.filter(end -> {
+                    Instant start = sent.stream()
+                            .map(Journey.Stamp::time)
+                            .min(Instant::compareTo)
+                            .orElse(end);
+                    return outages.stream().anyMatch(o -> o.touches(start, end));
+                })
+                .isPresent();
+    }
+
+    private static Chain told(Journey.Stamp stamp) {
+        Duration bound = Duration.between(Instant.EPOCH, stamp.time());
+        DerivationStep step = new DerivationStep(
+                Event.EPOCH, Event.SENT, bound, stamp.place(), Wording.sentence(stamp.words()) + ", before the limit.");
+        return new Chain(List.of(step), List.of());
+    }
+
+    private boolean mayBeInTime(Instant sent) {
+        Question deadline = deadline(protocol, slotEnd, Event.SENT);
+        List<Constraint> clues = new ArrayList<>(test);
+        clues.add(new Clues.Source(Clues.NATURE, "supposed", "supposed", List.of(), Duration.ZERO, Rank.RECORDED)
+                .at(Event.SENT, sent, sent));
+        return new CaseRun(clues, wording)
+                .beliefs().stream()
+                        .anyMatch(b -> b.word().least(deadline.earlier(), deadline.later()) <= deadline.most());
     }
 }

@@ -22,10 +22,10 @@ final class TestClues {
     private final TimingRules rules;
     private final Wording wording;
 
-    TestClues(TestRecord test, TimingRules rules) {
+    TestClues(TestRecord test, TimingRules rules, Wording wording) {
         this.test = test;
         this.rules = rules;
-        this.wording = new Wording(rules.zone());
+        this.wording = wording;
     }
 
     Optional<Instant> timer() {

@@ -6,15 +6,19 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.tidegate.examination.timing.TimeJudgement.ClockTimes;
 import org.tidegate.examination.timing.TimeJudgement.Conflict;
 import org.tidegate.examination.timing.TimeJudgement.PhotoRef;
-import org.tidegate.examination.timing.TimeJudgement.Side;
+import org.tidegate.finding.Clue;
 import org.tidegate.finding.Event;
 import org.tidegate.finding.PictureFinding;
 import org.tidegate.finding.Verdict;
+import org.tidegate.finding.WindowVerdict;
 import org.tidegate.finding.WindowVerdict.Check;
 import org.tidegate.message.Envelope;
+import org.tidegate.message.HeaderDate;
+import org.tidegate.rules.Protocol;
 import org.tidegate.rules.TimingRules;
 
 /** Judges a submission's times (DESIGN 6). Pure: the same case gives the same judgement. */
@@ -30,22 +34,20 @@ public final class TimeJudge {
     private record Judged(PhotoRef ref, PhotoJudge.Result result, boolean timed) {}
 
     public TimeJudgement judge(TimeCase c) {
-        TestClues test = new TestClues(c.test(), rules);
+        TestClues test = new TestClues(c.test(), rules, wording(c));
         Optional<StatedTime> stated = stated(c, test);
-        List<Constraint> testClues =
-                PhotoJudge.allowedBy(rules, test.clues(stated).stream()).toList();
-        Optional<Judged> photo = governing(photos(c, testClues));
-        int message = photo.map(p -> p.ref().message()).orElseGet(() -> firstWithCassette(c));
-        SentJudge.Result sent = sent(c, message, testClues);
-        Optional<Conflict> conflict = photo.flatMap(p -> conflict(p.result()));
+        List<Constraint> testClues = Assumptions.allowed(test.clues(stated), rules);
+        List<Judged> photos = photos(c, testClues);
+        Optional<Judged> photo = governing(photos);
+        SentJudge.Result sent = sent(c, sentWith(c, photos), testClues);
         return new TimeJudgement(
                 photo.map(p -> p.result().verdict()),
                 photo.map(Judged::ref),
-                photo.flatMap(p -> side(p.result().answer())),
+                photo.flatMap(p -> p.result().answer().side()),
                 sent.verdict(),
                 sent.softened(),
                 sent.outage(),
-                conflict,
+                photo.flatMap(p -> conflict(p.result())),
                 stated.filter(s -> !s.fits()).isPresent(),
                 photo.filter(p -> !p.timed()).isPresent(),
                 photo.flatMap(p -> p.result().clock()),
@@ -76,21 +78,28 @@ public final class TimeJudge {
 
     private Judged judge(TimeCase c, PhotoRef ref, MessageEvidence message, List<Constraint> testClues) {
         PictureFinding picture = message.findings().pictures().get(ref.picture());
-        Journey journey = journey(message);
-        boolean samePhone = SamePhone.made(envelope(message).mailProgram(), picture, rules);
-        PhotoClues photo = new PhotoClues(picture, envelope(message).date(), samePhone, journey, rules);
+        Capture capture = Capture.of(picture);
+        Journey journey = journey(c, message);
         List<Constraint> shared = new ArrayList<>(testClues);
         shared.addAll(journey.order());
         journey.arrivalClue().ifPresent(shared::add);
         shared.addAll(journey.trustedHops());
-        Question inWindow = Question.between(
+        Optional<HeaderDate> date = envelope(message)
+                .date()
+                .filter(d -> SamePhone.made(envelope(message).mailProgram(), picture, rules));
+        PhotoJudge.Result result =
+                new PhotoJudge(capture, shared, journey, rules, wording(c)).judge(readingWindow(c.protocol()), date);
+        return new Judged(ref, result, capture.timed());
+    }
+
+    private Question readingWindow(Protocol protocol) {
+        return Question.between(
                 Check.PHOTO,
                 Event.TEST,
                 PhotoClues.PHOTO,
-                c.protocol().readFrom(),
-                c.protocol().readUntil(),
+                protocol.readFrom(),
+                protocol.readUntil(),
                 rules.grace());
-        return new Judged(ref, new PhotoJudge(photo, shared, rules).judge(inWindow), photo.timed());
     }
 
     /** The photos taken inside the window govern, then those that might have been; the first one among equals. */
@@ -103,24 +112,40 @@ public final class TimeJudge {
                 }));
     }
 
-    private static int firstWithCassette(TimeCase c) {
-        for (int m = 0; m < c.messages().size(); m++) {
-            if (c.messages().get(m).carriesCassette()) {
-                return m;
-            }
-        }
-        return 0;
+    /** The first message whose photo of the cassette does not lie outside the reading window; else the first with a cassette. */
+    private static int sentWith(TimeCase c, List<Judged> photos) {
+        return photos.stream()
+                .filter(p -> p.result().verdict().verdict() != Verdict.OUTSIDE)
+                .map(p -> p.ref().message())
+                .findFirst()
+                .orElseGet(() -> IntStream.range(0, c.messages().size())
+                        .filter(m -> c.messages().get(m).carriesCassette())
+                        .findFirst()
+                        .orElse(0));
     }
 
     private SentJudge.Result sent(TimeCase c, int index, List<Constraint> testClues) {
+        Optional<WindowVerdict> late = new Supplements(c, rules, wording(c)).late();
+        if (late.isPresent()) {
+            return SentJudge.Result.of(late.get());
+        }
         MessageEvidence message = c.messages().get(index);
-        Arrival arrival = arrival(message);
-        return new SentJudge(c.test(), c.protocol())
-                .judge(testClues, journey(message), envelope(message).date(), arrival, c.outages());
+        return new SentJudge(slotEnd(c), c.protocol(), testClues, wording(c))
+                .judge(journey(c, message), envelope(message).date(), c.outages());
     }
 
-    private Journey journey(MessageEvidence message) {
-        return new Journey(arrival(message), rules);
+    private Wording wording(TimeCase c) {
+        return new Wording(
+                rules.zone(),
+                c.test().appointment().slotStart().atZoneSameInstant(rules.zone()).toLocalDate());
+    }
+
+    private static Instant slotEnd(TimeCase c) {
+        return c.test().appointment().slotEnd().toInstant();
+    }
+
+    private Journey journey(TimeCase c, MessageEvidence message) {
+        return new Journey(arrival(message), rules, wording(c));
     }
 
     private Arrival arrival(MessageEvidence message) {
@@ -131,32 +156,29 @@ public final class TimeJudge {
         return message.findings().envelope();
     }
 
-    private static Optional<Side> side(Answer answer) {
-        if (answer.verdict() != Verdict.OUTSIDE) {
-            return Optional.empty();
-        }
-        if (answer.late()) {
-            return Optional.of(Side.LATE);
-        }
-        return Optional.of(answer.beforeStart() ? Side.BEFORE_TEST : Side.EARLY);
-    }
-
     private static Optional<Conflict> conflict(PhotoJudge.Result result) {
         boolean decides = result.verdict().verdict() == Verdict.UNDETERMINED;
         return result.conflict()
                 .map(c -> new Conflict(
                         c.clues(),
-                        String.join(
-                                "; but ",
-                                c.clues().stream().map(clue -> clue.words()).toList()),
+                        words(c),
                         decides));
+    }
+
+    private static String words(Belief.Contradiction contradiction) {
+        Clue setAside = contradiction.setAside().clue();
+        List<String> others = contradiction.clues().stream()
+                .filter(clue -> !clue.equals(setAside) && !clue.clock().equals(Clues.NATURE))
+                .map(Clue::words)
+                .toList();
+        return "It cannot be that " + setAside.words() + ": " + String.join(", but ", others) + ".";
     }
 
     private ClockTimes clockTimes(TimeCase c, TestClues test, Optional<StatedTime> stated) {
         Instant start = test.timer()
                 .or(() -> stated.filter(StatedTime::fits).map(StatedTime::time))
                 .orElseGet(() -> c.test().appointment().slotStart().toInstant());
-        Question deadline = new SentJudge(c.test(), c.protocol()).deadline(Event.ARRIVED);
+        Question deadline = SentJudge.deadline(c.protocol(), slotEnd(c), Event.ARRIVED);
         Instant from = deadline.earlier().equals(Event.EPOCH) ? Instant.EPOCH : start;
         return new ClockTimes(
                 start.plus(c.protocol().readFrom()),

@@ -57,11 +57,26 @@ public record TimeJudgement(
     }
 
     /**
-     * The clock ran ahead by at least {@code least} and at most {@code most}; negative values mean that it ran behind.
+     * The clock ran ahead by at least {@code least} and at most {@code most}; negative values mean that it ran behind, an empty one
+     * that nothing bounds it.
      *
-     * @param phone make and model, or the mail program's name
+     * @param phone make and model
      */
-    public record PhoneClockError(String phone, Duration least, Duration most) {}
+    public record PhoneClockError(String phone, Optional<Duration> least, Optional<Duration> most) {
+
+        /** {@code The clock of the Kestrel K5 is 6 min 55 s to 9 min 57 s fast.} */
+        public String words() {
+            Duration near = (fast() ? least : most).orElse(Duration.ZERO);
+            String span = (fast() ? most : least)
+                    .map(far -> Wording.span(near) + " to " + Wording.span(far))
+                    .orElse("at least " + Wording.span(near));
+            return "The clock of the " + phone + " is " + span + (fast() ? " fast." : " slow.");
+        }
+
+        public boolean fast() {
+            return least.filter(d -> !d.isNegative()).isPresent();
+        }
+    }
 
     /**
      * @param from when the photo may first be taken

@@ -1,5 +1,6 @@
 package org.tidegate.examination.timing;
 
+import java.time.Instant;
 import java.time.LocalDateTime;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
@@ -8,6 +9,7 @@ import java.util.List;
 import java.util.Optional;
 import org.tidegate.finding.Assumption;
 import org.tidegate.finding.CaptureClue;
+import org.tidegate.message.HeaderDate;
 import org.tidegate.rules.TimingRules;
 
 /**
@@ -37,40 +39,43 @@ record ZoneCase(Optional<ZoneOffset> offset, Standing standing) {
         };
     }
 
-    static List<ZoneCase> of(PhotoClues photo, TimingRules rules) {
-        Optional<CaptureClue> capture = photo.capture();
+    /**
+     * The zones to try, the best-founded first.
+     *
+     * @param date the message's Date where the same phone wrote it
+     */
+    static List<ZoneCase> of(Optional<CaptureClue> capture, Optional<HeaderDate> date, TimingRules rules) {
         if (capture.isEmpty() || capture.get().offset().isPresent()) {
             return List.of(new ZoneCase(capture.flatMap(CaptureClue::offset), Standing.WRITTEN));
         }
         LocalDateTime wall = capture.get().wall();
-        if (!photo.samePhone()) {
+        if (date.isEmpty()) {
             return anywhere(wall, rules);
         }
-        if (photo.dateOffset().isEmpty()) {
-            return List.of(new ZoneCase(Optional.empty(), Standing.FROM_DATE));
-        }
-        return withDate(photo.dateOffset().get(), wall, rules);
+        return date.get()
+                .offset()
+                .map(offset -> fromDate(offset, date.get().instant(), wall, rules))
+                .orElseGet(() -> List.of(new ZoneCase(Optional.empty(), Standing.FROM_DATE)));
     }
 
-    /** A Date in UTC may be the program's habit rather than the phone's zone; any other offset is the phone's. */
-    private static List<ZoneCase> withDate(ZoneOffset date, LocalDateTime wall, TimingRules rules) {
+    private static List<ZoneCase> fromDate(ZoneOffset date, Instant sent, LocalDateTime wall, TimingRules rules) {
+        if (rules.zone().getRules().getOffset(sent).equals(date)) {
+            return clinicOffsets(wall, rules.zone()).stream()
+                    .map(o -> new ZoneCase(Optional.of(o), Standing.FROM_DATE))
+                    .toList();
+        }
+        ZoneCase fromDate = new ZoneCase(Optional.of(date), Standing.FROM_DATE);
+        return date.equals(ZoneOffset.UTC) ? orElsewhere(fromDate, wall, rules) : List.of(fromDate);
+    }
+
+    /** A Date in UTC may be the program's habit rather than the phone's zone. */
+    private static List<ZoneCase> orElsewhere(ZoneCase utc, LocalDateTime wall, TimingRules rules) {
         List<ZoneCase> cases = new ArrayList<>();
-        cases.add(new ZoneCase(Optional.of(date), Standing.FROM_DATE));
-        otherSideOfChange(date, wall, rules.zone())
-                .ifPresent(o -> cases.add(new ZoneCase(Optional.of(o), Standing.FROM_DATE)));
-        if (date.equals(ZoneOffset.UTC) && !clinicOffsets(wall, rules.zone()).contains(date)) {
-            anywhere(wall, rules).stream()
-                    .filter(c -> !c.offset().equals(Optional.of(date)))
-                    .forEach(cases::add);
-        }
+        cases.add(utc);
+        anywhere(wall, rules).stream()
+                .filter(c -> !c.offset().equals(utc.offset()))
+                .forEach(cases::add);
         return cases;
-    }
-
-    /** The phone in the clinic's zone changed its offset between photo and message, or within the hour that occurs twice. */
-    private static Optional<ZoneOffset> otherSideOfChange(ZoneOffset date, LocalDateTime wall, ZoneId zone) {
-        List<ZoneOffset> near = List.of(
-                zone.getRules().getOffset(wall.minusHours(3)), zone.getRules().getOffset(wall.plusHours(3)));
-        return near.contains(date) ? near.stream().filter(o -> !o.equals(date)).findFirst() : Optional.empty();
     }
 
     private static List<ZoneCase> anywhere(LocalDateTime wall, TimingRules rules) {
@@ -84,6 +89,7 @@ record ZoneCase(Optional<ZoneOffset> offset, Standing standing) {
         return cases;
     }
 
+    /** Two in the hour that occurs twice; in the one that does not exist, the offset before it. */
     private static List<ZoneOffset> clinicOffsets(LocalDateTime wall, ZoneId zone) {
         List<ZoneOffset> valid = zone.getRules().getValidOffsets(wall);
         return valid.isEmpty() ? List.of(zone.getRules().getOffset(wall)) : valid;
