@@ -30,7 +30,8 @@ record Capture(Optional<CaptureClue> device, Optional<Instant> fix, boolean uppe
         Optional<Instant> fix = screenshot
                 ? Optional.empty()
                 : first(picture, Kind.GPS).map(c -> c.wall().toInstant(ZoneOffset.UTC));
-        boolean upperOnly = screenshot || device.filter(c -> c.kind() == Kind.PNG_TIME).isPresent();
+        boolean upperOnly =
+                screenshot || device.filter(c -> c.kind() == Kind.PNG_TIME).isPresent();
         return new Capture(device, fix, upperOnly, phone(picture));
     }
 

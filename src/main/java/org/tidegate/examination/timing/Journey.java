@@ -83,10 +83,14 @@ final class Journey {
                 .boxed()
                 .flatMap(k -> hopClue(k).stream())
                 .map(c -> new Stamp(
-                        Instant.ofEpochMilli(c.least()), c.clue().place(), c.clue().words()));
+                        Instant.ofEpochMilli(c.least()),
+                        c.clue().place(),
+                        c.clue().words()));
         Stream<Stamp> written = date.filter(d -> d.offset().isPresent()).stream()
                 .map(d -> new Stamp(
-                        d.instant(), "Date", "the message itself says that it was sent at " + wording.time(d.instant())));
+                        d.instant(),
+                        "Date",
+                        "the message itself says that it was sent at " + wording.time(d.instant())));
         return Stream.concat(hops, written).toList();
     }
 

@@ -106,10 +106,11 @@ final class PhotoClues {
         Duration shown = Duration.between(Instant.EPOCH, date.wall().toInstant(offset.orElse(ZoneOffset.UTC)));
         return device(
                         "Date",
-                        "the clock of the same phone showed " + wording.wall(date.wall()) + offset.map(o -> " (" + Wording.offset(o) + ")").orElse("") + " for the message",
+                        "the clock of the same phone showed " + wording.wall(date.wall())
+                                + offset.map(o -> " (" + Wording.offset(o) + ")")
+                                        .orElse("") + " for the message",
                         List.of(Assumptions.SAME_PHONE))
-                .between(
-                        Event.DEVICE_ZERO, Event.SENT, Optional.of(shown), Optional.of(shown.plus(Journey.SECOND)));
+                .between(Event.DEVICE_ZERO, Event.SENT, Optional.of(shown), Optional.of(shown.plus(Journey.SECOND)));
     }
 
     private Clues.Source device(String place, String words, List<Assumption> leansOn) {
@@ -118,8 +119,8 @@ final class PhotoClues {
 
     private List<Constraint> clock(ZoneCase zone) {
         List<Constraint> clues = new ArrayList<>();
-        boolean zoneCancels = zone.standing() == ZoneCase.Standing.FROM_DATE
-                && zone.offset().isEmpty();
+        boolean zoneCancels =
+                zone.standing() == ZoneCase.Standing.FROM_DATE && zone.offset().isEmpty();
         if (capture.device().isPresent() && !zoneCancels) {
             clues.add(clockRight());
         }
@@ -156,12 +157,16 @@ final class PhotoClues {
     }
 
     private String taken(LocalDateTime wall, ZoneCase zone) {
-        String reason = switch (zone.standing()) {
-            case WRITTEN -> "";
-            case FROM_DATE -> ", the zone of the same phone's mail";
-            case CLINIC -> ", taken for the clinic's zone";
-            case ELSEWHERE -> ", a zone in use elsewhere";
-        };
-        return wording.wall(wall) + zone.offset().map(o -> " (" + Wording.offset(o) + reason + ")").orElse("");
+        String reason =
+                switch (zone.standing()) {
+                    case WRITTEN -> "";
+                    case FROM_DATE -> ", the zone of the same phone's mail";
+                    case CLINIC -> ", taken for the clinic's zone";
+                    case ELSEWHERE -> ", a zone in use elsewhere";
+                };
+        return wording.wall(wall)
+                + zone.offset()
+                        .map(o -> " (" + Wording.offset(o) + reason + ")")
+                        .orElse("");
     }
 }

@@ -61,9 +61,12 @@ final class SentJudge {
         Duration within = protocol.submitWithin();
         return switch (protocol.submitFrom()) {
             case TEST -> Question.notLater(Check.SENT, Event.TEST, event, within);
-            case READ_FROM -> Question.notLater(Check.SENT, Event.TEST, event, protocol.readFrom().plus(within));
-            case SLOT_END -> Question.notLater(
-                    Check.SENT, Event.EPOCH, event, Duration.between(Instant.EPOCH, slotEnd.plus(within)));
+            case READ_FROM ->
+                Question.notLater(
+                        Check.SENT, Event.TEST, event, protocol.readFrom().plus(within));
+            case SLOT_END ->
+                Question.notLater(
+                        Check.SENT, Event.EPOCH, event, Duration.between(Instant.EPOCH, slotEnd.plus(within)));
         };
     }
 

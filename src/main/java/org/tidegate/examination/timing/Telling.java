@@ -40,15 +40,15 @@ final class Telling {
             leansOn.addAll(edge.origin().clue().leansOn());
         }
         long bound = network.most(from, to);
-        steps.add(new DerivationStep(
-                from, to, Duration.ofMillis(bound), CONCLUSION, conclusion(from, bound, inside)));
+        steps.add(new DerivationStep(from, to, Duration.ofMillis(bound), CONCLUSION, conclusion(from, bound, inside)));
         return new Chain(steps, leansOn);
     }
 
     private DerivationStep step(EventIndex events, Network.Edge edge) {
         Event from = events.event(edge.from());
         Event to = events.event(edge.to());
-        String words = Wording.sentence(edge.origin().clue().words()) + allowance(edge, from) + bound(edge, from, to) + ".";
+        String words =
+                Wording.sentence(edge.origin().clue().words()) + allowance(edge, from) + bound(edge, from, to) + ".";
         return new DerivationStep(
                 from, to, Duration.ofMillis(edge.bound()), edge.origin().clue().place(), words);
     }
@@ -82,8 +82,8 @@ final class Telling {
     /** Sums up the networks of the other zones; {@code margin} is the smallest of them all. */
     static DerivationStep otherZones(Question q, int count, long margin) {
         String zones = count == 1 ? "In the one other zone" : "In each of the " + count + " other zones";
-        String words = zones + " that the evidence leaves open it is the same, "
-                + (margin < 0 ? "outside" : "inside") + " by " + Wording.span(Duration.ofMillis(margin)) + " or more.";
+        String words = zones + " that the evidence leaves open it is the same, " + (margin < 0 ? "outside" : "inside")
+                + " by " + Wording.span(Duration.ofMillis(margin)) + " or more.";
         return new DerivationStep(q.earlier(), q.later(), Duration.ofMillis(margin), OTHER_ZONES, words);
     }
 
@@ -111,9 +111,7 @@ final class Telling {
     }
 
     private String grace() {
-        return question.grace() == 0
-                ? ""
-                : ", with " + Wording.span(Duration.ofMillis(question.grace())) + " of grace";
+        return question.grace() == 0 ? "" : ", with " + Wording.span(Duration.ofMillis(question.grace())) + " of grace";
     }
 
     private String place(long limit) {

@@ -94,12 +94,7 @@ public final class TimeJudge {
 
     private Question readingWindow(Protocol protocol) {
         return Question.between(
-                Check.PHOTO,
-                Event.TEST,
-                PhotoClues.PHOTO,
-                protocol.readFrom(),
-                protocol.readUntil(),
-                rules.grace());
+                Check.PHOTO, Event.TEST, PhotoClues.PHOTO, protocol.readFrom(), protocol.readUntil(), rules.grace());
     }
 
     /** The photos taken inside the window govern, then those that might have been; the first one among equals. */
@@ -137,7 +132,11 @@ public final class TimeJudge {
     private Wording wording(TimeCase c) {
         return new Wording(
                 rules.zone(),
-                c.test().appointment().slotStart().atZoneSameInstant(rules.zone()).toLocalDate());
+                c.test()
+                        .appointment()
+                        .slotStart()
+                        .atZoneSameInstant(rules.zone())
+                        .toLocalDate());
     }
 
     private static Instant slotEnd(TimeCase c) {
@@ -158,11 +157,7 @@ public final class TimeJudge {
 
     private static Optional<Conflict> conflict(PhotoJudge.Result result) {
         boolean decides = result.verdict().verdict() == Verdict.UNDETERMINED;
-        return result.conflict()
-                .map(c -> new Conflict(
-                        c.clues(),
-                        words(c),
-                        decides));
+        return result.conflict().map(c -> new Conflict(c.clues(), words(c), decides));
     }
 
     private static String words(Belief.Contradiction contradiction) {

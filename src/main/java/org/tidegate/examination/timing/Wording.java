@@ -17,7 +17,8 @@ import java.util.Locale;
 record Wording(ZoneId zone, LocalDate day) {
 
     private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm:ss", Locale.ROOT);
-    private static final DateTimeFormatter DATED = DateTimeFormatter.ofPattern("HH:mm:ss 'on' d MMMM uuuu", Locale.ENGLISH);
+    private static final DateTimeFormatter DATED =
+            DateTimeFormatter.ofPattern("HH:mm:ss 'on' d MMMM uuuu", Locale.ENGLISH);
 
     /** {@code 07:33:01 (+01:00)}, {@code 07:33:01 on 5 May 2026 (+01:00)}. */
     String time(Instant instant) {
