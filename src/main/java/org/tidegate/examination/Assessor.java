@@ -45,7 +45,8 @@ public final class Assessor {
     public Assessment assess(AssessmentInput in) {
         LinkageResult match = match(in);
         Optional<TestRecord> test = match.test().flatMap(in.tests()::find);
-        Optional<TimeJudgement> time = test.flatMap(t -> rules.protocol(t.kit()).map(p -> judge(in, match, t, p)));
+        boolean timed = in.messages().stream().anyMatch(m -> MessageClass.of(m) == MessageClass.SUBMISSION);
+        Optional<TimeJudgement> time = test.filter(t -> timed).flatMap(t -> rules.protocol(t.kit()).map(p -> judge(in, match, t, p)));
         List<Discrepancy> discrepancies =
                 Checks.run(new CheckInput(in.messages(), match, test, time, in.standing(), rules));
         return new Assessment(
@@ -110,12 +111,16 @@ public final class Assessor {
         return judge.judge(new TimeCase(test, protocol, evidence, in.outages()));
     }
 
-    /** The reading that the match was made with, else the best one. */
+    /** The reading that the match was made with; one that leaves the stated time out says nothing about time. */
     private static Optional<SubjectReading> reading(Findings message, LinkageResult match) {
-        int chosen =
-                match.candidates().isEmpty() ? 0 : match.candidates().get(0).reading();
         List<SubjectReading> readings = message.readings();
-        return Optional.of(readings.get(Math.min(chosen, readings.size() - 1)));
+        return match.candidates().stream()
+                .findFirst()
+                .map(Candidate::reading)
+                .filter(i -> i < readings.size())
+                .map(readings::get)
+                .filter(r -> r.testTime().isPresent())
+                .or(() -> Optional.of(readings.get(0)));
     }
 
     private static List<WindowVerdict> windows(TimeJudgement time) {

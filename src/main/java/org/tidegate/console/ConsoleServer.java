@@ -1,0 +1,100 @@
+package org.tidegate.console;
+
+import java.time.Clock;
+import java.util.Map;
+import org.springframework.boot.SpringApplication;
+import org.springframework.boot.WebApplicationType;
+import org.springframework.boot.builder.SpringApplicationBuilder;
+import org.springframework.boot.web.server.PortInUseException;
+import org.springframework.context.ConfigurableApplicationContext;
+import org.springframework.context.support.GenericApplicationContext;
+import org.tidegate.casework.Casebook;
+import org.tidegate.rules.Rules;
+
+/** The web pages, on one address of this machine. */
+public final class ConsoleServer implements AutoCloseable {
+
+    private final ConfigurableApplicationContext context;
+    private final String host;
+
+    private ConsoleServer(ConfigurableApplicationContext context, String host) {
+        this.context = context;
+        this.host = host;
+    }
+
+    /** The port is taken by another program. */
+    public static final class PortTaken extends RuntimeException {
+        private static final long serialVersionUID = 1L;
+
+        PortTaken(int port, Throwable cause) {
+            super("Port " + port + " is taken by another program; choose another with --port, or 0 for a free one.", cause);
+        }
+    }
+
+    /**
+     * Starts serving.
+     *
+     * @param port 0 for a free one
+     * @throws PortTaken where another program listens there
+     */
+    public static ConsoleServer start(String host, int port, Casebook casebook, Rules rules, Clock clock) {
+        SpringApplication application = new SpringApplicationBuilder(ConsoleConfiguration.class)
+                .web(WebApplicationType.SERVLET)
+                .logStartupInfo(false)
+                .registerShutdownHook(false)
+                .bannerMode(org.springframework.boot.Banner.Mode.OFF)
+                .properties(settings(host, port))
+                .initializers(context -> register((GenericApplicationContext) context, casebook, rules, clock))
+                .build();
+        try {
+            return new ConsoleServer(application.run(), host);
+        } catch (RuntimeException e) {
+            throw portTaken(e) ? new PortTaken(port, e) : e;
+        }
+    }
+
+    private static Map<String, Object> settings(String host, int port) {
+        return Map.ofEntries(
+                Map.entry("server.address", host),
+                Map.entry("server.port", port),
+                Map.entry("server.servlet.session.timeout", "30m"),
+                Map.entry("server.servlet.session.cookie.name", "tidegate"),
+                Map.entry("server.servlet.session.cookie.http-only", true),
+                Map.entry("server.servlet.session.cookie.same-site", "strict"),
+                Map.entry("server.error.include-stacktrace", "never"),
+                Map.entry("spring.thymeleaf.prefix", "classpath:/console/templates/"),
+                Map.entry("spring.web.resources.static-locations", "classpath:/console/static/"),
+                Map.entry("spring.mvc.static-path-pattern", "/static/**"),
+                Map.entry("spring.main.lazy-initialization", true),
+                Map.entry("logging.config", "classpath:logback.xml"));
+    }
+
+    private static void register(GenericApplicationContext context, Casebook casebook, Rules rules, Clock clock) {
+        context.registerBean(Casebook.class, () -> casebook);
+        context.registerBean(Rules.class, () -> rules);
+        context.registerBean(Clock.class, () -> clock);
+    }
+
+    private static boolean portTaken(Throwable e) {
+        for (Throwable t = e; t != null; t = t.getCause()) {
+            if (t instanceof PortInUseException || t instanceof java.net.BindException) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    public int port() {
+        return Integer.parseInt(String.valueOf(context.getEnvironment().getProperty("local.server.port")));
+    }
+
+    /** The address to open in a browser. */
+    public String address() {
+        return "http://" + host + ":" + port() + "/";
+    }
+
+    @Override
+    public void close() {
+        context.close();
+    }
+}
