@@ -22,8 +22,9 @@ import org.tidegate.work.UserId;
 class ConsoleConfiguration {
 
     /** No script but our own files, no frame, nothing from elsewhere. */
-    private static final String POLICY = "default-src 'none'; style-src 'self'; script-src 'self'; img-src 'self'; font-src 'self';"
-            + " connect-src 'self'; form-action 'self'; frame-ancestors 'none'; base-uri 'none'";
+    private static final String POLICY =
+            "default-src 'none'; style-src 'self'; script-src 'self'; img-src 'self'; font-src 'self';"
+                    + " connect-src 'self'; form-action 'self'; frame-ancestors 'none'; base-uri 'none'";
 
     @Bean
     SecurityFilterChain security(HttpSecurity http) {
@@ -31,16 +32,16 @@ class ConsoleConfiguration {
                         .permitAll()
                         .anyRequest()
                         .hasAnyRole(OPERATOR_VIEW))
-                .formLogin(f -> f.loginPage("/sign-in").defaultSuccessUrl("/", true).permitAll())
+                .formLogin(f ->
+                        f.loginPage("/sign-in").defaultSuccessUrl("/", true).permitAll())
                 .logout(l -> l.logoutUrl("/sign-out").logoutSuccessUrl("/sign-in?out"))
                 .headers(h -> h.contentSecurityPolicy(c -> c.policyDirectives(POLICY))
                         .referrerPolicy(r -> r.policy(ReferrerPolicy.NO_REFERRER)))
                 .build();
     }
 
-    private static final String[] OPERATOR_VIEW = java.util.Arrays.stream(Role.values())
-            .map(Enum::name)
-            .toArray(String[]::new);
+    private static final String[] OPERATOR_VIEW =
+            java.util.Arrays.stream(Role.values()).map(Enum::name).toArray(String[]::new);
 
     @Bean
     PasswordEncoder passwords() {

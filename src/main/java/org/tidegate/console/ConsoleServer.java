@@ -27,7 +27,9 @@ public final class ConsoleServer implements AutoCloseable {
         private static final long serialVersionUID = 1L;
 
         PortTaken(int port, Throwable cause) {
-            super("Port " + port + " is taken by another program; choose another with --port, or 0 for a free one.", cause);
+            super(
+                    "Port " + port + " is taken by another program; choose another with --port, or 0 for a free one.",
+                    cause);
         }
     }
 

@@ -40,6 +40,8 @@ final class PageWords {
         if (minutes >= 48 * 60) {
             return minutes / (24 * 60) + " days";
         }
-        return minutes >= 60 ? minutes / 60 + " h " + String.format(Locale.ROOT, "%02d min", minutes % 60) : minutes + " min";
+        return minutes >= 60
+                ? minutes / 60 + " h " + String.format(Locale.ROOT, "%02d min", minutes % 60)
+                : minutes + " min";
     }
 }

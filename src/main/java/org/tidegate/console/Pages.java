@@ -65,7 +65,9 @@ class Pages {
                 .filter(p -> SHOWN_TYPES.contains(p.mediaType()))
                 .map(p -> ResponseEntity.ok()
                         .contentType(MediaType.parseMediaType(p.mediaType()))
-                        .cacheControl(CacheControl.maxAge(0, TimeUnit.SECONDS).cachePrivate().noTransform())
+                        .cacheControl(CacheControl.maxAge(0, TimeUnit.SECONDS)
+                                .cachePrivate()
+                                .noTransform())
                         .header("X-Content-Type-Options", "nosniff")
                         .body(p.content()))
                 .orElseThrow(Pages::unknown);

@@ -37,9 +37,27 @@ final class QueuePage {
 
     static List<LaneView> of(List<QueueRow> rows, Instant now, PageWords words) {
         List<LaneView> lanes = new ArrayList<>();
-        lanes.add(lane("Urgent words", "A person may need help now. Call, do not only write.", rows, QueueRow::urgent, now, words));
-        lanes.add(held("Can still be saved", "A correction still counts if it is asked for now.", rows, Lane.SAVABLE, now, words));
-        lanes.add(held("To be answered", "Nothing can be saved here, but an answer is promised.", rows, Lane.REST, now, words));
+        lanes.add(lane(
+                "Urgent words",
+                "A person may need help now. Call, do not only write.",
+                rows,
+                QueueRow::urgent,
+                now,
+                words));
+        lanes.add(held(
+                "Can still be saved",
+                "A correction still counts if it is asked for now.",
+                rows,
+                Lane.SAVABLE,
+                now,
+                words));
+        lanes.add(held(
+                "To be answered",
+                "Nothing can be saved here, but an answer is promised.",
+                rows,
+                Lane.REST,
+                now,
+                words));
         lanes.add(held("Overdue", "The promised answer is late.", rows, Lane.OVERDUE, now, words));
         lanes.add(held("Letters from people", "Neither photo nor test time.", rows, Lane.CORRESPONDENCE, now, words));
         lanes.add(lane(
@@ -52,13 +70,23 @@ final class QueuePage {
         return lanes.stream().filter(l -> !l.rows().isEmpty()).toList();
     }
 
-    private static LaneView held(String title, String hint, List<QueueRow> rows, Lane lane, Instant now, PageWords words) {
-        return lane(title, hint, rows, r -> !r.urgent() && r.state() != SubmissionState.TO_READ && r.lane() == lane, now, words);
+    private static LaneView held(
+            String title, String hint, List<QueueRow> rows, Lane lane, Instant now, PageWords words) {
+        return lane(
+                title,
+                hint,
+                rows,
+                r -> !r.urgent() && r.state() != SubmissionState.TO_READ && r.lane() == lane,
+                now,
+                words);
     }
 
     private static LaneView lane(
             String title, String hint, List<QueueRow> rows, Predicate<QueueRow> in, Instant now, PageWords words) {
-        return new LaneView(title, hint, rows.stream().filter(in).map(r -> row(r, now, words)).toList());
+        return new LaneView(
+                title,
+                hint,
+                rows.stream().filter(in).map(r -> row(r, now, words)).toList());
     }
 
     private static RowView row(QueueRow r, Instant now, PageWords words) {

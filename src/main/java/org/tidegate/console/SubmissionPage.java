@@ -57,11 +57,16 @@ record SubmissionPage(
                 v.test().map(t -> test(t, words)).orElse("no test found"),
                 words.dateAndTime(v.submission().due()),
                 words.left(v.submission().due(), now),
-                v.assessment().discrepancies().stream().map(SubmissionPage::check).toList(),
+                v.assessment().discrepancies().stream()
+                        .map(SubmissionPage::check)
+                        .toList(),
                 v.assessment().windows().stream().map(SubmissionPage::window).toList(),
                 photos(v),
                 v.messages().stream().map(m -> message(m, words)).toList(),
-                v.assessment().match().candidates().stream().limit(3).map(SubmissionPage::fit).toList(),
+                v.assessment().match().candidates().stream()
+                        .limit(3)
+                        .map(SubmissionPage::fit)
+                        .toList(),
                 v.reply().flatMap(SuggestedReply::to).orElse(""),
                 v.reply().map(SuggestedReply::subject).orElse(""),
                 v.reply().map(SuggestedReply::text).orElse(""),
@@ -72,9 +77,12 @@ record SubmissionPage(
     }
 
     private static String test(TestRecord t, PageWords words) {
-        return t.key() + ", " + t.appointment().fullName() + ", " + t.appointment().clinic() + ", slot "
+        return t.key() + ", " + t.appointment().fullName() + ", "
+                + t.appointment().clinic() + ", slot "
                 + words.dateAndTime(t.appointment().slotStart().toInstant())
-                + t.timerStart().map(s -> ", timer " + words.clock(s.toInstant())).orElse("");
+                + t.timerStart()
+                        .map(s -> ", timer " + words.clock(s.toInstant()))
+                        .orElse("");
     }
 
     private static CheckLine check(Discrepancy d) {
@@ -83,11 +91,18 @@ record SubmissionPage(
 
     private static WindowLine window(WindowVerdict w) {
         String title = w.check() == WindowVerdict.Check.PHOTO ? "Photo taken in the reading window" : "Sent in time";
-        String level = w.level().map(l -> "decided by " + l.name().toLowerCase(Locale.ROOT) + " clocks").orElse("not decided");
+        String level = w.level()
+                .map(l -> "decided by " + l.name().toLowerCase(Locale.ROOT) + " clocks")
+                .orElse("not decided");
         String margin = w.margin().map(m -> ", margin " + minutes(m)).orElse("");
         String leaning = w.assumptions().isEmpty()
                 ? ""
-                : ", leaning on " + String.join(", ", w.assumptions().stream().map(Assumption::toString).toList());
+                : ", leaning on "
+                        + String.join(
+                                ", ",
+                                w.assumptions().stream()
+                                        .map(Assumption::toString)
+                                        .toList());
         return new WindowLine(
                 title,
                 w.verdict().code(),
@@ -118,8 +133,11 @@ record SubmissionPage(
         facts.add(p.width() + " × " + p.height() + " pixels, " + p.mediaType());
         facts.add(p.cassettes().isEmpty() ? "no cassette found" : p.cassettes().size() + " cassette(s) found");
         facts.add(p.document().present() ? "an identity document is in view" : "no identity document found");
-        p.legibility().ifPresent(l -> facts.add(l.readable() ? "legible" : "hard to read: " + String.join(", ", l.why())));
-        p.capture().forEach(c -> facts.add(c.place() + ": " + c.wall() + c.offset().map(o -> " " + o).orElse("")));
+        p.legibility()
+                .ifPresent(l -> facts.add(l.readable() ? "legible" : "hard to read: " + String.join(", ", l.why())));
+        p.capture()
+                .forEach(c -> facts.add(c.place() + ": " + c.wall()
+                        + c.offset().map(o -> " " + o).orElse("")));
         return new PhotoView(source, p.fileName().orElse(p.path()), facts, p.width() > 0);
     }
 
@@ -142,7 +160,8 @@ record SubmissionPage(
     private static FitView fit(Candidate c) {
         List<String> weights = new ArrayList<>();
         weights.add(String.format(Locale.ROOT, "prior %+.1f", c.priorWeight()));
-        c.weights().forEach(w -> weights.add(String.format(Locale.ROOT, "%s %s %+.1f", w.field(), w.level(), w.weight())));
+        c.weights()
+                .forEach(w -> weights.add(String.format(Locale.ROOT, "%s %s %+.1f", w.field(), w.level(), w.weight())));
         weights.add(String.format(Locale.ROOT, "total %+.1f", c.total()));
         return new FitView(c.test().toString(), String.format(Locale.ROOT, "%.4f", c.probability()), weights);
     }

@@ -46,7 +46,8 @@ public final class Assessor {
         LinkageResult match = match(in);
         Optional<TestRecord> test = match.test().flatMap(in.tests()::find);
         boolean timed = in.messages().stream().anyMatch(m -> MessageClass.of(m) == MessageClass.SUBMISSION);
-        Optional<TimeJudgement> time = test.filter(t -> timed).flatMap(t -> rules.protocol(t.kit()).map(p -> judge(in, match, t, p)));
+        Optional<TimeJudgement> time =
+                test.filter(t -> timed).flatMap(t -> rules.protocol(t.kit()).map(p -> judge(in, match, t, p)));
         List<Discrepancy> discrepancies =
                 Checks.run(new CheckInput(in.messages(), match, test, time, in.standing(), rules));
         return new Assessment(

@@ -26,37 +26,122 @@ record Booking(
 
     static Booking of(String ref, String given, String family, String email, String clinic, String slot) {
         return new Booking(
-                ref, given, family, "1988-03-14", email, clinic, slot, "SKERRY-20", "SK2605A", "", "", "", "en", "2026-12-31", "");
+                ref,
+                given,
+                family,
+                "1988-03-14",
+                email,
+                clinic,
+                slot,
+                "SKERRY-20",
+                "SK2605A",
+                "",
+                "",
+                "",
+                "en",
+                "2026-12-31",
+                "");
     }
 
     Booking timer(String wall) {
         return new Booking(
-                ref, given, family, born, email, clinic, slot, kit, lot, at(wall), "yes", mark, language, lotExpires, neededBy);
+                ref,
+                given,
+                family,
+                born,
+                email,
+                clinic,
+                slot,
+                kit,
+                lot,
+                at(wall),
+                "yes",
+                mark,
+                language,
+                lotExpires,
+                neededBy);
     }
 
     Booking born(String date) {
         return new Booking(
-                ref, given, family, date, email, clinic, slot, kit, lot, timer, observed, mark, language, lotExpires, neededBy);
+                ref,
+                given,
+                family,
+                date,
+                email,
+                clinic,
+                slot,
+                kit,
+                lot,
+                timer,
+                observed,
+                mark,
+                language,
+                lotExpires,
+                neededBy);
     }
 
     Booking language(String tag) {
         return new Booking(
-                ref, given, family, born, email, clinic, slot, kit, lot, timer, observed, mark, tag, lotExpires, neededBy);
+                ref,
+                given,
+                family,
+                born,
+                email,
+                clinic,
+                slot,
+                kit,
+                lot,
+                timer,
+                observed,
+                mark,
+                tag,
+                lotExpires,
+                neededBy);
     }
 
     Booking lot(String name, String expires) {
         return new Booking(
-                ref, given, family, born, email, clinic, slot, kit, name, timer, observed, mark, language, expires, neededBy);
+                ref, given, family, born, email, clinic, slot, kit, name, timer, observed, mark, language, expires,
+                neededBy);
     }
 
     Booking kit(String name) {
         return new Booking(
-                ref, given, family, born, email, clinic, slot, name, lot, timer, observed, mark, language, lotExpires, neededBy);
+                ref,
+                given,
+                family,
+                born,
+                email,
+                clinic,
+                slot,
+                name,
+                lot,
+                timer,
+                observed,
+                mark,
+                language,
+                lotExpires,
+                neededBy);
     }
 
     Booking notObserved() {
         return new Booking(
-                ref, given, family, born, email, clinic, slot, kit, lot, timer, "no", mark, language, lotExpires, neededBy);
+                ref,
+                given,
+                family,
+                born,
+                email,
+                clinic,
+                slot,
+                kit,
+                lot,
+                timer,
+                "no",
+                mark,
+                language,
+                lotExpires,
+                neededBy);
     }
 
     String name() {
@@ -69,8 +154,22 @@ record Booking(
         return String.join(
                 ",",
                 List.of(
-                        ref, given, family, born, email, clinic, at(slot + ":00"), at(end + ":00"), kit, lot, timer, observed,
-                        mark, language, lotExpires, neededBy));
+                        ref,
+                        given,
+                        family,
+                        born,
+                        email,
+                        clinic,
+                        at(slot + ":00"),
+                        at(end + ":00"),
+                        kit,
+                        lot,
+                        timer,
+                        observed,
+                        mark,
+                        language,
+                        lotExpires,
+                        neededBy));
     }
 
     private static String at(String wall) {

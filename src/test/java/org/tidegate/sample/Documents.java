@@ -34,8 +34,9 @@ final class Documents {
             out.writeBytes(ascii((i + 1) + " 0 obj\n" + objects[i] + "\nendobj\n"));
         }
         at[5] = out.size();
-        out.writeBytes(ascii("5 0 obj\n<</Type/XObject/Subtype/Image/Width " + image.getWidth() + "/Height " + image.getHeight()
-                + "/ColorSpace/DeviceRGB/BitsPerComponent 8/Filter/DCTDecode/Length " + jpeg.length + ">>\nstream\n"));
+        out.writeBytes(ascii("5 0 obj\n<</Type/XObject/Subtype/Image/Width " + image.getWidth() + "/Height "
+                + image.getHeight() + "/ColorSpace/DeviceRGB/BitsPerComponent 8/Filter/DCTDecode/Length " + jpeg.length
+                + ">>\nstream\n"));
         out.writeBytes(jpeg);
         out.writeBytes(ascii("\nendstream\nendobj\n"));
         int xref = out.size();

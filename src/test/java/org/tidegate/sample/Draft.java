@@ -109,8 +109,10 @@ final class Draft {
     /** Attaches a photo as the phone writes it, with its clock and, where it writes one, its offset. */
     Draft photo(Shot shot, String taken, long seed) {
         ZonedDateTime shown = phoneTime(taken);
-        Optional<String> offset = phone.writesOffset() ? Optional.of(shown.getOffset().getId().replace("Z", "+00:00")) : Optional.empty();
-        byte[] jpeg = ExifWriter.write(Shots.jpeg(shot, booking, seed), phone.make(), phone.model(), shown.toLocalDateTime(), offset);
+        Optional<String> offset =
+                phone.writesOffset() ? Optional.of(shown.getOffset().getId().replace("Z", "+00:00")) : Optional.empty();
+        byte[] jpeg = ExifWriter.write(
+                Shots.jpeg(shot, booking, seed), phone.make(), phone.model(), shown.toLocalDateTime(), offset);
         return attach("image/jpeg", "IMG_" + (1000 + seed) + ".jpg", jpeg);
     }
 
@@ -136,15 +138,25 @@ final class Draft {
         ZonedDateTime arrived = handed.plusSeconds(transitSeconds + (long) queuedSeconds);
         MailWriter mail = new MailWriter()
                 .header("Return-Path", "<" + from + ">")
-                .header("Authentication-Results", OWN + "; spf=pass smtp.mailfrom=" + host + ";\r\n\tdkim="
-                        + (dmarc.equals("fail") ? "fail" : "pass") + " header.d=" + host + "; dmarc=" + dmarc + " header.from=" + host)
-                .header("Received", "from out." + host + " (out." + host + " [198.51.100.20])\r\n\tby " + OWN
-                        + " with ESMTPS id " + Integer.toHexString(file.hashCode()) + "\r\n\tfor <intake@skarrasound.example>; "
-                        + MailWriter.date(arrived))
-                .header("Received", "from smtp." + host + " (smtp." + host + " [198.51.100.21])\r\n\tby out." + host
-                        + " with ESMTP; " + MailWriter.date(out))
-                .header("Received", "from [203.0.113.7] (client." + host + " [203.0.113.7])\r\n\tby smtp." + host
-                        + " with ESMTPSA; " + MailWriter.date(handed));
+                .header(
+                        "Authentication-Results",
+                        OWN + "; spf=pass smtp.mailfrom=" + host + ";\r\n\tdkim="
+                                + (dmarc.equals("fail") ? "fail" : "pass") + " header.d=" + host + "; dmarc=" + dmarc
+                                + " header.from=" + host)
+                .header(
+                        "Received",
+                        "from out." + host + " (out." + host + " [198.51.100.20])\r\n\tby " + OWN
+                                + " with ESMTPS id " + Integer.toHexString(file.hashCode())
+                                + "\r\n\tfor <intake@skarrasound.example>; "
+                                + MailWriter.date(arrived))
+                .header(
+                        "Received",
+                        "from smtp." + host + " (smtp." + host + " [198.51.100.21])\r\n\tby out." + host
+                                + " with ESMTP; " + MailWriter.date(out))
+                .header(
+                        "Received",
+                        "from [203.0.113.7] (client." + host + " [203.0.113.7])\r\n\tby smtp." + host
+                                + " with ESMTPSA; " + MailWriter.date(handed));
         extraHeaders.forEach(h -> mail.header(h.substring(0, h.indexOf(':')), h.substring(h.indexOf(':') + 2)));
         mail.header("From", MailWriter.encoded(displayName) + " <" + from + ">")
                 .header("To", "<intake@skarrasound.example>")
@@ -154,7 +166,8 @@ final class Draft {
         if (inReplyTo != null) {
             mail.header("In-Reply-To", "<" + inReplyTo + ">").header("References", "<" + inReplyTo + ">");
         }
-        mail.header(phone == Phone.WEBMAIL ? "User-Agent" : "X-Mailer", phone.mailProgram()).text(body);
+        mail.header(phone == Phone.WEBMAIL ? "User-Agent" : "X-Mailer", phone.mailProgram())
+                .text(body);
         files.forEach(f -> mail.file(f.type(), f.name(), f.content()));
         return mail.bytes("=_" + Integer.toHexString(file.hashCode()) + "tide");
     }

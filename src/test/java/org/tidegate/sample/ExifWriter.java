@@ -40,7 +40,8 @@ final class ExifWriter {
     private static byte[] splice(byte[] jpeg, byte[] main, byte[] sub) {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         int length = 2 + 6 + 8 + main.length + sub.length;
-        out.writeBytes(new byte[] {(byte) 0xFF, (byte) 0xD8, (byte) 0xFF, (byte) 0xE1, (byte) (length >> 8), (byte) length});
+        out.writeBytes(
+                new byte[] {(byte) 0xFF, (byte) 0xD8, (byte) 0xFF, (byte) 0xE1, (byte) (length >> 8), (byte) length});
         out.writeBytes("Exif\0\0MM\0*\0\0\0\b".getBytes(StandardCharsets.ISO_8859_1));
         out.writeBytes(main);
         out.writeBytes(sub);

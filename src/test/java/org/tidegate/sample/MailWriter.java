@@ -35,8 +35,8 @@ final class MailWriter {
 
     MailWriter file(String type, String name, byte[] content) {
         String encoded = Base64.getMimeEncoder(76, new byte[] {'\r', '\n'}).encodeToString(content);
-        parts.add("Content-Type: " + type + "; name=\"" + name + "\"\r\nContent-Disposition: attachment; filename=\"" + name
-                + "\"\r\nContent-Transfer-Encoding: base64\r\n\r\n" + encoded + "\r\n");
+        parts.add("Content-Type: " + type + "; name=\"" + name + "\"\r\nContent-Disposition: attachment; filename=\""
+                + name + "\"\r\nContent-Transfer-Encoding: base64\r\n\r\n" + encoded + "\r\n");
         return this;
     }
 
@@ -49,7 +49,9 @@ final class MailWriter {
     byte[] bytes(String boundary) {
         StringBuilder out = new StringBuilder();
         headers.forEach(h -> out.append(h).append("\r\n"));
-        out.append("MIME-Version: 1.0\r\nContent-Type: multipart/mixed; boundary=\"").append(boundary).append("\"\r\n\r\n");
+        out.append("MIME-Version: 1.0\r\nContent-Type: multipart/mixed; boundary=\"")
+                .append(boundary)
+                .append("\"\r\n\r\n");
         for (String part : parts) {
             out.append("--").append(boundary).append("\r\n").append(part);
         }
@@ -65,8 +67,7 @@ final class MailWriter {
         int[] points = text.codePoints().toArray();
         for (int from = 0; from < points.length; from += 20) {
             String piece = new String(points, from, Math.min(20, points.length - from));
-            words.add("=?utf-8?B?"
-                    + Base64.getEncoder().encodeToString(piece.getBytes(StandardCharsets.UTF_8)) + "?=");
+            words.add("=?utf-8?B?" + Base64.getEncoder().encodeToString(piece.getBytes(StandardCharsets.UTF_8)) + "?=");
         }
         return String.join("\r\n ", words);
     }

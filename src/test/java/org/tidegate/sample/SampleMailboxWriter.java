@@ -18,7 +18,9 @@ public final class SampleMailboxWriter {
         for (Story story : stories) {
             Files.write(folder.resolve(story.file()), story.message());
         }
-        Files.writeString(folder.resolve("expected.csv"), lines(Story.HEADER, stories.stream().map(Story::csv).toList()));
+        Files.writeString(
+                folder.resolve("expected.csv"),
+                lines(Story.HEADER, stories.stream().map(Story::csv).toList()));
         Files.writeString(
                 folder.resolve("appointments.csv"),
                 lines(Booking.HEADER, Bookings.all().stream().map(Booking::csv).toList()));

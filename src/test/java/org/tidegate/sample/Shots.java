@@ -59,7 +59,8 @@ final class Shots {
     private static BufferedImage table(Random random) {
         BufferedImage image = new BufferedImage(WIDTH, HEIGHT, BufferedImage.TYPE_INT_RGB);
         Graphics2D g = image.createGraphics();
-        Color base = Color.getHSBColor(random.nextFloat(), 0.25f + 0.2f * random.nextFloat(), 0.35f + 0.2f * random.nextFloat());
+        Color base = Color.getHSBColor(
+                random.nextFloat(), 0.25f + 0.2f * random.nextFloat(), 0.35f + 0.2f * random.nextFloat());
         g.setColor(base);
         g.fillRect(0, 0, WIDTH, HEIGHT);
         g.setColor(base.darker());
@@ -120,7 +121,14 @@ final class Shots {
         g.setColor(Color.WHITE);
         text(g, "CREW CARD", Font.BOLD, 4.4, -38, -17.2);
         portrait(g, random);
-        String[] lines = {"Surname", booking.family().toUpperCase(java.util.Locale.ROOT), "Given names", booking.given(), "Born", booking.born()};
+        String[] lines = {
+            "Surname",
+            booking.family().toUpperCase(java.util.Locale.ROOT),
+            "Given names",
+            booking.given(),
+            "Born",
+            booking.born()
+        };
         for (int i = 0; i < lines.length; i++) {
             g.setColor(i % 2 == 0 ? new Color(110, 120, 126) : new Color(22, 26, 32));
             text(g, lines[i], i % 2 == 0 ? Font.PLAIN : Font.BOLD, i % 2 == 0 ? 2.4 : 4.2, -9, -10 + i * 5.6);

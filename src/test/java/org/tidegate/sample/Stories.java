@@ -17,9 +17,7 @@ final class Stories {
         all.addAll(StoriesOfTime.all());
         all.addAll(StoriesOfPeople.all());
         all.addAll(StoriesOfFiles.all());
-        return all.stream()
-                .sorted(java.util.Comparator.comparing(Story::file))
-                .toList();
+        return all.stream().sorted(java.util.Comparator.comparing(Story::file)).toList();
     }
 
     private static List<Story> inTime() {
@@ -29,7 +27,10 @@ final class Stories {
                         .toRead("inside", "inside", "Maren does everything right; the observer started the timer."),
                 new Draft("02-stated-only.eml", CALLAN, "06:35", "07:01:30")
                         .photo(CASSETTE_AND_CARD, "07:00:40", 2)
-                        .toRead("inside", "inside", "No timer was recorded; the time that Callan states lies in his slot."),
+                        .toRead(
+                                "inside",
+                                "inside",
+                                "No timer was recorded; the time that Callan states lies in his slot."),
                 new Draft("03-spanish.eml", IVONNE, "06:48", "07:14:50")
                         .subject("Prueba de Ivonne Castresana, 6:48 h, Pier")
                         .body("Buenos días:\n\nadjunto la foto de la prueba.\n\nUn saludo")
@@ -39,16 +40,25 @@ final class Stories {
                         .phone(Phone.EIDER)
                         .phoneFast(3 * 3600)
                         .photo(CASSETTE_AND_CARD, "07:15:20", 4)
-                        .toRead("inside", "inside", "Dorota's phone is three hours fast, for photo and mail alike: the difference of both counts."),
+                        .toRead(
+                                "inside",
+                                "inside",
+                                "Dorota's phone is three hours fast, for photo and mail alike: the difference of both counts."),
                 new Draft("05-abroad-zone.eml", HAMISH, "07:03", "07:29:40")
                         .phone(Phone.EIDER)
                         .phoneZone("Europe/Oslo")
                         .photo(CASSETTE_AND_CARD, "07:28:30", 5)
-                        .toRead("inside", "inside", "Hamish's phone keeps Oslo time and writes no zone into the photo; the same phone wrote the mail."),
+                        .toRead(
+                                "inside",
+                                "inside",
+                                "Hamish's phone keeps Oslo time and writes no zone into the photo; the same phone wrote the mail."),
                 new Draft("06-stripped.eml", TERESE, "07:05", "07:31:00")
                         .subject("Thérèse Kervadec 7h05 héliport")
                         .strippedPhoto(CASSETTE_AND_CARD, 6)
-                        .toRead("undetermined", "inside", "The mail program stripped the capture time; nothing speaks against the photo."),
+                        .toRead(
+                                "undetermined",
+                                "inside",
+                                "The mail program stripped the capture time; nothing speaks against the photo."),
                 new Draft("07-webmail.eml", OSKAR, "07:19", "07:45:20")
                         .phone(Phone.WEBMAIL)
                         .photo(CASSETTE_AND_CARD, "07:43:50", 7)

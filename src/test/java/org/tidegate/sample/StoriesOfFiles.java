@@ -20,7 +20,11 @@ final class StoriesOfFiles {
                         .held("-", "inside", "Only the card is in the picture.", "no-cassette"),
                 new Draft("42-blurred.eml", BRENDAN, "09:50", "10:16:00")
                         .photo(BLURRED, "10:15:00", 42)
-                        .held("inside", "inside", "Nobody could read the cassette from this photo.", "photo-unreadable"),
+                        .held(
+                                "inside",
+                                "inside",
+                                "Nobody could read the cassette from this photo.",
+                                "photo-unreadable"),
                 new Draft("43-dark.eml", INGRID, "10:03", "10:29:00")
                         .photo(DARK, "10:28:00", 43)
                         .held("inside", "inside", "The cabin was dark.", "photo-unreadable"),
@@ -32,17 +36,41 @@ final class StoriesOfFiles {
                         .photo(CARD_ALONE, "10:43:40", 46)
                         .toRead("inside", "inside", "Two photos: cassette and card apart, which is noted."),
                 new Draft("46-reused.eml", EWAN, "10:20", "10:46:00")
-                        .attach("image/jpeg", "IMG_1001.jpg", ExifWriter.write(
-                                Shots.jpeg(CASSETTE_AND_CARD, MAREN, 1), "Fulmar", "F6",
-                                java.time.LocalDateTime.parse("2026-05-04T10:45:00"), java.util.Optional.of("+01:00")))
-                        .held("inside", "inside", "Ewan sends the photo that Maren sent in the morning, its time rewritten.", "photo-reused"),
+                        .attach(
+                                "image/jpeg",
+                                "IMG_1001.jpg",
+                                ExifWriter.write(
+                                        Shots.jpeg(CASSETTE_AND_CARD, MAREN, 1),
+                                        "Fulmar",
+                                        "F6",
+                                        java.time.LocalDateTime.parse("2026-05-04T10:45:00"),
+                                        java.util.Optional.of("+01:00")))
+                        .held(
+                                "inside",
+                                "inside",
+                                "Ewan sends the photo that Maren sent in the morning, its time rewritten.",
+                                "photo-reused"),
                 new Draft("47-pdf.eml", KIRSTEN, "10:33", "10:59:00")
-                        .attach("application/pdf", "scan.pdf", Documents.pdf(Shots.jpeg(CASSETTE_AND_CARD, KIRSTEN, 47)))
-                        .toRead("undetermined", "inside", "Kirsten scanned the photo into a PDF, which kept no capture time."),
+                        .attach(
+                                "application/pdf",
+                                "scan.pdf",
+                                Documents.pdf(Shots.jpeg(CASSETTE_AND_CARD, KIRSTEN, 47)))
+                        .toRead(
+                                "undetermined",
+                                "inside",
+                                "Kirsten scanned the photo into a PDF, which kept no capture time."),
                 new Draft("48-zip.eml", VICTOR, "11:18", "11:43:40")
-                        .attach("application/zip", "photo.zip", Documents.zip("IMG_1048.jpg",
-                                ExifWriter.write(Shots.jpeg(CASSETTE_AND_CARD, VICTOR, 48), "Fulmar", "F6",
-                                        java.time.LocalDateTime.parse("2026-05-04T11:42:30"), java.util.Optional.of("+01:00"))))
+                        .attach(
+                                "application/zip",
+                                "photo.zip",
+                                Documents.zip(
+                                        "IMG_1048.jpg",
+                                        ExifWriter.write(
+                                                Shots.jpeg(CASSETTE_AND_CARD, VICTOR, 48),
+                                                "Fulmar",
+                                                "F6",
+                                                java.time.LocalDateTime.parse("2026-05-04T11:42:30"),
+                                                java.util.Optional.of("+01:00"))))
                         .toRead("inside", "inside", "Victor zipped the photo."),
                 new Draft("49-program.eml", MAEVE, "11:20", "11:46:00")
                         .photo(CASSETTE_AND_CARD, "11:45:00", 49)
@@ -50,7 +78,11 @@ final class StoriesOfFiles {
                         .held("inside", "inside", "A program is attached beside the photo.", "attachment-unsafe"),
                 new Draft("50-heic.eml", RUTH, "11:35", "12:01:00")
                         .attach("image/heic", "IMG_1050.HEIC", Documents.heicHead())
-                        .held("undetermined", "inside", "Ruth's phone sent a format that cannot be decoded here.", "format-unsupported"),
+                        .held(
+                                "undetermined",
+                                "inside",
+                                "Ruth's phone sent a format that cannot be decoded here.",
+                                "format-unsupported"),
                 new Draft("51-kit-unknown.eml", PAULA, "10:35", "11:01:00")
                         .photo(CASSETTE_AND_CARD, "11:00:00", 51)
                         .held("-", "-", "The book names a kit of which the rules know nothing.", "kit-unknown"),

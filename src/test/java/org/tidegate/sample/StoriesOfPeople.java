@@ -39,25 +39,42 @@ final class StoriesOfPeople {
                         .held("-", "-", "Alice asks a question; her address is booked once.", "correspondence"),
                 new Draft("24-worried.eml", RORY, "08:33", "08:50:00")
                         .subject("please help")
-                        .body("I did the test this morning and now I have chest pain and can't breathe properly. What should I do?\n\nRory Kinlochan")
-                        .held("-", "-", "Rory writes without a photo; he needs help, not a letter about pictures.", "correspondence", "urgent-words"),
+                        .body(
+                                "I did the test this morning and now I have chest pain and can't breathe properly. What should I do?\n\nRory Kinlochan")
+                        .held(
+                                "-",
+                                "-",
+                                "Rory writes without a photo; he needs help, not a letter about pictures.",
+                                "correspondence",
+                                "urgent-words"),
                 new Draft("25-unreadable-subject.eml", MEI, "08:35", "09:00:20")
                         .subject("my picture")
                         .from("M", MEI.email())
                         .body("see attached")
                         .photo(CASSETTE_AND_CARD, "08:59:10", 25)
-                        .held("inside", "inside", "Neither name nor time can be read anywhere; the booked address tells whose it is.", "subject-unreadable"),
+                        .held(
+                                "inside",
+                                "inside",
+                                "Neither name nor time can be read anywhere; the booked address tells whose it is.",
+                                "subject-unreadable"),
                 new Draft("26-no-appointment.eml", STRANGER, "09:02", "09:28:00")
                         .photo(CASSETTE_AND_CARD, "09:27:00", 26)
                         .unmatched("none", "Corin is not in the book.", "no-appointment"),
                 new Draft("27-namesakes.eml", DAVID_ELDER, "08:49", "09:14:30")
                         .subject("D Strathmoor, Quay clinic 08:49")
                         .photo(CASSETTE_AND_CARD, "09:13:20", 27)
-                        .unmatched("ambiguous", "Father and son of one name share slot and address.", "appointment-unclear"),
+                        .unmatched(
+                                "ambiguous",
+                                "Father and son of one name share slot and address.",
+                                "appointment-unclear"),
                 new Draft("28-dmarc-fail.eml", JOHANNA, "09:04", "09:30:00")
                         .dmarc("fail")
                         .photo(CASSETTE_AND_CARD, "09:29:00", 28)
-                        .held("inside", "inside", "The sender's domain disowns the message.", "sender-not-authenticated"),
+                        .held(
+                                "inside",
+                                "inside",
+                                "The sender's domain disowns the message.",
+                                "sender-not-authenticated"),
                 new Draft("29-forwarded-by-colleague.eml", PETROS, "09:02", "09:29:30")
                         .subject("Fwd: Petros Kalamidis 9:02 North Pier")
                         .from("Crew desk", "crewdesk@brinemail.example")
@@ -82,6 +99,10 @@ final class StoriesOfPeople {
                 new Draft("34-already-submitted.eml", MAREN, "06:34", "07:03:00")
                         .subject("Re: Maren Tollisker, 06:34, Quay clinic")
                         .photo(CASSETTE_AND_CARD, "07:02:20", 34)
-                        .held("inside", "inside", "Maren sends another photo after her submission was ready to be read.", "already-submitted"));
+                        .held(
+                                "inside",
+                                "inside",
+                                "Maren sends another photo after her submission was ready to be read.",
+                                "already-submitted"));
     }
 }

@@ -30,6 +30,14 @@ record Story(
 
     String csv() {
         return String.join(
-                ",", file, outcome, ref, verdict, String.join(" ", holds), photo, sent, "\"" + told.replace("\"", "'") + "\"");
+                ",",
+                file,
+                outcome,
+                ref,
+                verdict,
+                String.join(" ", holds),
+                photo,
+                sent,
+                "\"" + told.replace("\"", "'") + "\"");
     }
 }
