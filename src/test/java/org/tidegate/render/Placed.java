@@ -1,0 +1,32 @@
+package org.tidegate.render;
+
+import java.awt.image.BufferedImage;
+
+/** A flat thing on the table: its sheet, the place of its middle in millimetres, and its turn in radians. */
+record Placed(BufferedImage sheet, double x, double y, double turn) {
+
+    double widthMm() {
+        return sheet.getWidth() / Paint.SCALE;
+    }
+
+    double heightMm() {
+        return sheet.getHeight() / Paint.SCALE;
+    }
+
+    /** Sheet pixel under a table place. */
+    double[] onSheet(double tx, double ty) {
+        double dx = tx - x;
+        double dy = ty - y;
+        double u = dx * Math.cos(turn) + dy * Math.sin(turn);
+        double v = dy * Math.cos(turn) - dx * Math.sin(turn);
+        return new double[] {(u + widthMm() / 2) * Paint.SCALE, (v + heightMm() / 2) * Paint.SCALE};
+    }
+
+    /** How far outside the thing a place is, millimetres; negative inside. */
+    double outside(double tx, double ty) {
+        double[] at = onSheet(tx, ty);
+        double u = Math.abs(at[0] / Paint.SCALE - widthMm() / 2) - widthMm() / 2;
+        double v = Math.abs(at[1] / Paint.SCALE - heightMm() / 2) - heightMm() / 2;
+        return Math.max(u, v) <= 0 ? Math.max(u, v) : Math.hypot(Math.max(0, u), Math.max(0, v));
+    }
+}

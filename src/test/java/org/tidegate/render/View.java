@@ -1,0 +1,46 @@
+package org.tidegate.render;
+
+import java.util.Random;
+
+/**
+ * A pinhole camera over the table: picture pixels to table millimetres and back.
+ *
+ * @param widthMm table width seen across the picture's middle
+ * @param tiltX lean of the camera, radians, towards the picture's upper edge
+ * @param tiltY the same towards its right edge
+ */
+record View(int width, int height, double widthMm, double tiltX, double tiltY) {
+
+    /** Distance of the camera in picture widths: an ordinary phone lens sees about its distance. */
+    private static final double DISTANCE = 1.15;
+
+    static View random(Random r, int width, int height, double widthMm) {
+        return new View(width, height, widthMm, 0.28 * (r.nextDouble() - 0.5) * 2, 0.28 * (r.nextDouble() - 0.5) * 2);
+    }
+
+    double heightMm() {
+        return widthMm * height / width;
+    }
+
+    /** Table place under a picture place; the origin is under the picture's middle. */
+    double[] toTable(double px, double py) {
+        double x = (px - width / 2.0) / width / DISTANCE;
+        double y = (py - height / 2.0) / width / DISTANCE;
+        double[] ray = ray(x, y);
+        double depth = DISTANCE * widthMm;
+        double[] axis = ray(0, 0);
+        double t = depth * axis[2] / ray[2];
+        return new double[] {ray[0] * t - axis[0] * depth, ray[1] * t - axis[1] * depth};
+    }
+
+    /** Direction of a pixel's ray after leaning the camera about the picture's axes. */
+    private double[] ray(double x, double y) {
+        double cx = Math.cos(tiltX);
+        double sx = Math.sin(tiltX);
+        double y1 = y * cx - sx;
+        double z1 = y * sx + cx;
+        double cy = Math.cos(tiltY);
+        double sy = Math.sin(tiltY);
+        return new double[] {x * cy + z1 * sy, y1, z1 * cy - x * sy};
+    }
+}
