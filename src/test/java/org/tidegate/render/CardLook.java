@@ -11,7 +11,14 @@ import java.util.Random;
  * @param zone lines of a machine-readable zone; empty for none
  */
 record CardLook(
-        Format format, String title, Color paper, Color header, Skin skin, boolean portraitLeft, List<String> lines, List<String> zone) {
+        Format format,
+        String title,
+        Color paper,
+        Color header,
+        Skin skin,
+        boolean portraitLeft,
+        List<String> lines,
+        List<String> zone) {
 
     /** ISO/IEC 7810 formats, millimetres. */
     enum Format {
@@ -67,7 +74,8 @@ record CardLook(
     }
 
     CardLook asPage() {
-        String padded = ("P<UTO" + lines.get(0).replace('-', '<') + "<<" + lines.get(1) + "<".repeat(44)).substring(0, 44);
+        String padded =
+                ("P<UTO" + lines.get(0).replace('-', '<') + "<<" + lines.get(1) + "<".repeat(44)).substring(0, 44);
         String numbers = ("X" + lines.get(3).substring(3) + "<".repeat(44)).substring(0, 44);
         return new CardLook(Format.ID_3, TITLES[3], paper, paper, skin, true, lines, List.of(padded, numbers));
     }

@@ -84,7 +84,24 @@ record CassetteLook(
     /** The kit of the invented clinic. */
     static CassetteLook skerry20(double t, double c, String writing) {
         return new CassetteLook(
-                70, 21, 2, 15, 7.5, Well.ROUND, 27, 17.5, 7, 0.9, new double[] {0.36, 0.7}, t, c, 0.9, BODIES[0], DYES[0], true,
-                "SKERRY-20", writing);
+                70,
+                21,
+                2,
+                15,
+                7.5,
+                Well.ROUND,
+                27,
+                17.5,
+                7,
+                0.9,
+                new double[] {0.36, 0.7},
+                t,
+                c,
+                0.9,
+                BODIES[0],
+                DYES[0],
+                true,
+                "SKERRY-20",
+                writing);
     }
 }

@@ -27,7 +27,8 @@ final class JpegFile {
             file = write(image, q);
         }
         if (file.length > most) {
-            throw new IllegalArgumentException("picture of " + image.getWidth() + " pixels does not fit " + most + " bytes");
+            throw new IllegalArgumentException(
+                    "picture of " + image.getWidth() + " pixels does not fit " + most + " bytes");
         }
         return file;
     }

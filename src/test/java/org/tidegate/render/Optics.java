@@ -73,8 +73,20 @@ record Optics(
     private Optics with(
             double gain, double shine, double shineX, double shineY, double shineRadius, double blur, double smear) {
         return new Optics(
-                gain, balance, falloff, falloffAngle, shadow, shadowAt, shine, shineX, shineY, shineRadius, blur, smear,
-                motionAngle, noise);
+                gain,
+                balance,
+                falloff,
+                falloffAngle,
+                shadow,
+                shadowAt,
+                shine,
+                shineX,
+                shineY,
+                shineRadius,
+                blur,
+                smear,
+                motionAngle,
+                noise);
     }
 
     void apply(LinearImage image, Random random) {

@@ -35,7 +35,15 @@ public final class SamplePhoto {
     private record Person(String given, String family, String born) {}
 
     private record Spec(
-            long seed, String writing, Person person, double t, double c, boolean card, boolean page, int cassettes, Fault fault) {}
+            long seed,
+            String writing,
+            Person person,
+            double t,
+            double c,
+            boolean card,
+            boolean page,
+            int cassettes,
+            Fault fault) {}
 
     private final Spec spec;
 
@@ -147,13 +155,21 @@ public final class SamplePhoto {
         for (int i = 0; i < spec.cassettes; i++) {
             CassetteLook look = CassetteLook.skerry20(spec.t, spec.c, spec.writing);
             double below = spec.card ? (spec.page ? 41 : 25) : 0;
-            things.add(lay(CassettePainter.paint(look, random), 0, below + 24 * i, lean + (random.nextBoolean() ? 0 : Math.PI), random));
+            things.add(lay(
+                    CassettePainter.paint(look, random),
+                    0,
+                    below + 24 * i,
+                    lean + (random.nextBoolean() ? 0 : Math.PI),
+                    random));
         }
         return things;
     }
 
     private static Placed lay(BufferedImage sheet, double x, double y, double turn, Random random) {
         return new Placed(
-                sheet, x + 3 * (random.nextDouble() - 0.5), y + 1.5 * (random.nextDouble() - 0.5), turn + 0.04 * (random.nextDouble() - 0.5));
+                sheet,
+                x + 3 * (random.nextDouble() - 0.5),
+                y + 1.5 * (random.nextDouble() - 0.5),
+                turn + 0.04 * (random.nextDouble() - 0.5));
     }
 }
