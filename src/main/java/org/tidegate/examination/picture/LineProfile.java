@@ -1,6 +1,7 @@
 package org.tidegate.examination.picture;
 
 import java.util.Arrays;
+import java.util.stream.IntStream;
 import org.tidegate.finding.PictureFinding.Line;
 
 /**
@@ -10,11 +11,12 @@ import org.tidegate.finding.PictureFinding.Line;
 public final class LineProfile {
 
     /** Width of a line, and where the membrane beside it is looked at, as shares of the strip. */
-    private static final double LINE = 0.045;
+    private static final double LINE = 0.03;
 
     private static final double BESIDE_FROM = 0.07;
     private static final double BESIDE_TO = 0.15;
     private static final int BANDS = 3;
+    private static final double OUT_OF_NOISE = 3.5;
 
     private final double[][] bands;
     private final double[] mean;
@@ -97,14 +99,16 @@ public final class LineProfile {
         return best;
     }
 
-    /** Spread of the contrast where no line is expected: median absolute deviation × 1.4826 (normal distribution). */
-    double noise() {
+    /**
+     * Spread of the contrast away from two places where lines may be: median absolute deviation × 1.4826 (the factor for a normal distribution).
+     */
+    private double noise(int first, int second) {
         int from = (int) Math.round(BESIDE_FROM * mean.length);
-        double[] all = new double[mean.length - 2 * from];
-        for (int i = 0; i < all.length; i++) {
-            all[i] = contrastAt(i + from);
-        }
-        return 1.4826 * medianOfDistance(all);
+        double[] away = IntStream.range(from, mean.length - from)
+                .filter(x -> Math.abs(x - first) > 2 * from && Math.abs(x - second) > 2 * from)
+                .mapToDouble(this::contrastAt)
+                .toArray();
+        return away.length == 0 ? 0 : 1.4826 * medianOfDistance(away);
     }
 
     private static double medianOfDistance(double[] values) {
@@ -118,16 +122,21 @@ public final class LineProfile {
         return sorted[sorted.length / 2];
     }
 
-    /** The strongest line between two shares of the length; present where it goes right across the strip and stands out of the noise. */
-    Line lineBetween(double from, double to, double lineAt) {
-        int at = strongest(from, to);
+    /**
+     * The line at a place; present where it goes right across the strip, stands out of the noise and is no mere step in the light.
+     *
+     * @param other where another line may be
+     */
+    Line lineAt(int at, int other, double least) {
         double strength = Math.max(0, Math.min(1, contrastAt(at)));
         double weakest = 1;
         for (double[] band : bands) {
             weakest = Math.min(weakest, contrast(band, at));
         }
+        double noise = noise(at, other);
         boolean across = weakest > 0.4 * strength;
-        boolean bothSides = cautious(mean, at) > 0.5 * lineAt;
-        return new Line(strength >= lineAt && across && bothSides, strength, noise());
+        boolean bothSides = cautious(mean, at) > 0.5 * least;
+        boolean clear = strength >= Math.max(least, OUT_OF_NOISE * noise);
+        return new Line(clear && across && bothSides, strength, noise);
     }
 }

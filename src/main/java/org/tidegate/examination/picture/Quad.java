@@ -52,6 +52,19 @@ record Quad(Corner a, Corner b, Corner c, Corner d) {
         return new Quad(map.at(fromU, fromV), map.at(toU, fromV), map.at(toU, toV), map.at(fromU, toV));
     }
 
+    /** Whether all corners lie within a share of the length of the other's, either end first. */
+    boolean isLike(Quad other, double share) {
+        double near = share * length();
+        return isNear(other, near) || isNear(other.turned(), near);
+    }
+
+    private boolean isNear(Quad other, double near) {
+        return distance(a, other.a) < near
+                && distance(b, other.b) < near
+                && distance(c, other.c) < near
+                && distance(d, other.d) < near;
+    }
+
     boolean contains(Corner p) {
         boolean positive = false;
         boolean negative = false;

@@ -3,6 +3,7 @@ package org.tidegate.examination.picture;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import org.tidegate.examination.picture.Regions.Region;
 import org.tidegate.finding.PictureFinding.Corner;
 
@@ -21,6 +22,9 @@ final class QuadSearch {
     private static final double MIN_FIT = 0.86;
     private static final double MIN_SOLIDITY = 0.45;
     private static final int MOST_MERGED = 28;
+
+    /** Outlines whose corners are nearer than this share of their length are the same. */
+    private static final double SAME = 0.02;
 
     /**
      * @param quad in pixels of the picture searched at full size
@@ -89,16 +93,30 @@ final class QuadSearch {
         if (solidity < MIN_SOLIDITY) {
             return false;
         }
-        return QuadFitter.fit(hull)
+        Optional<Found> quad = QuadFitter.fit(hull)
                 .filter(f -> f.fit() >= MIN_FIT)
-                .map(f -> found.add(new Found(f.quad().grown(margin).scaled(scale), f.fit(), solidity)))
-                .orElse(false);
+                .map(f -> new Found(f.quad().grown(margin).scaled(scale), f.fit(), solidity));
+        quad.ifPresent(this::keepBest);
+        return quad.isPresent();
+    }
+
+    /** The same outline is found at many levels: the squarest stays. */
+    private void keepBest(Found quad) {
+        for (int i = 0; i < found.size(); i++) {
+            if (found.get(i).quad().isLike(quad.quad(), SAME)) {
+                if (quad.fit() > found.get(i).fit()) {
+                    found.set(i, quad);
+                }
+                return;
+            }
+        }
+        found.add(quad);
     }
 
     /** Two or three solid regions that lie side by side and fill one quad. */
     private void merge(List<Region> regions) {
         List<Region> solid = regions.stream()
-                .filter(r -> r.area() > 0.6 * Hull.area(r.hull()))
+                .filter(r -> r.area() > 0.6 * Hull.area(r.hull()) && !isGround(r))
                 .sorted(Comparator.comparingInt(Region::area).reversed())
                 .limit(MOST_MERGED)
                 .toList();
@@ -119,6 +137,11 @@ final class QuadSearch {
                 keep(three.hull(), three.area(), 1.5);
             }
         }
+    }
+
+    /** Reaches across the whole picture. */
+    private boolean isGround(Region r) {
+        return r.width() > 0.95 * small.width() || r.height() > 0.95 * small.height();
     }
 
     private static boolean near(Region p, Region q) {

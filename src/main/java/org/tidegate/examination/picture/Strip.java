@@ -61,15 +61,27 @@ final class Strip {
     }
 
     /** Each line of the kit where it should be. */
-    Map<String, Line> lines(CassetteShape shape, double lineAt) {
+    Map<String, Line> lines(CassetteShape shape, double least) {
         Map<String, Line> lines = new LinkedHashMap<>();
         for (LinePlace place : shape.lines()) {
-            double from = Math.max(0.06, place.at() - PLACE_TOLERANCE);
-            double to = Math.min(0.94, place.at() + PLACE_TOLERANCE);
-            Line g = green.lineBetween(from, to, lineAt);
-            Line r = red.lineBetween(from, to, lineAt);
+            Line g = line(green, place, shape, least);
+            Line r = line(red, place, shape, least);
             lines.put(place.name(), r.strength() > g.strength() ? r : g);
         }
         return lines;
+    }
+
+    private static Line line(LineProfile profile, LinePlace place, CassetteShape shape, double least) {
+        int other = shape.lines().stream()
+                .filter(l -> l.at() != place.at())
+                .mapToInt(l -> strongest(profile, l))
+                .findFirst()
+                .orElse(0);
+        return profile.lineAt(strongest(profile, place), other, least);
+    }
+
+    private static int strongest(LineProfile profile, LinePlace place) {
+        return profile.strongest(
+                Math.max(0.06, place.at() - PLACE_TOLERANCE), Math.min(0.94, place.at() + PLACE_TOLERANCE));
     }
 }
