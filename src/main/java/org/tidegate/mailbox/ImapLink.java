@@ -7,6 +7,7 @@ import jakarta.mail.Session;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.eclipse.angus.mail.iap.ProtocolException;
 import org.eclipse.angus.mail.iap.Response;
 import org.eclipse.angus.mail.imap.IMAPFolder;
@@ -35,7 +36,7 @@ final class ImapLink implements AutoCloseable {
     static ImapLink open(ImapAccount account) throws MessagingException {
         String protocol = MailSessions.protocol("imap", account.server());
         long answerMillis = ANSWER.plus(account.poll()).toMillis();
-        Session session = MailSessions.session(protocol, account.server(), account.login(), answerMillis);
+        Session session = MailSessions.session(protocol, account.server(), Optional.of(account.login()), answerMillis);
         IMAPStore store = (IMAPStore) session.getStore(protocol);
         try {
             store.connect(

@@ -9,6 +9,7 @@ import java.security.GeneralSecurityException;
 import java.security.KeyStore;
 import java.security.cert.Certificate;
 import java.security.cert.CertificateFactory;
+import java.util.Optional;
 import java.util.Properties;
 import javax.net.ssl.SSLContext;
 import javax.net.ssl.SSLSocketFactory;
@@ -32,7 +33,7 @@ final class MailSessions {
      *
      * @param readMillis how long an answer may take
      */
-    static Session session(String protocol, Server server, Login login, long readMillis) {
+    static Session session(String protocol, Server server, Optional<Login> login, long readMillis) {
         Properties p = new Properties();
         String prefix = "mail." + protocol + ".";
         p.setProperty(prefix + "connectiontimeout", CONNECT_MILLIS);
@@ -44,7 +45,8 @@ final class MailSessions {
         p.setProperty(prefix + "ssl.protocols", "TLSv1.2 TLSv1.3");
         p.setProperty(prefix + "starttls.enable", String.valueOf(server.tls() == TlsMode.STARTTLS));
         p.setProperty(prefix + "starttls.required", String.valueOf(server.tls() == TlsMode.STARTTLS));
-        if (login.token()) {
+        p.setProperty(prefix + "auth", String.valueOf(login.isPresent()));
+        if (login.filter(Login::token).isPresent()) {
             p.setProperty(prefix + "auth.mechanisms", "XOAUTH2");
         }
         server.trusted().ifPresent(file -> p.put(prefix + "ssl.socketFactory", trusting(file)));

@@ -14,20 +14,19 @@ final class EnvelopeReader {
     private static final Pattern MESSAGE_ID = Pattern.compile("<([^<>\\s]+)>");
 
     private final List<Problem> problems;
+    private final List<DkimSignature> dkim;
 
-    EnvelopeReader(List<Problem> problems) {
+    EnvelopeReader(List<Problem> problems, List<DkimSignature> dkim) {
         this.problems = problems;
+        this.dkim = dkim;
     }
 
     Envelope read(Part root, String text) {
         HeaderSection header = root.header();
-        List<DkimSignature> dkim = Authentication.signatures(header);
-        List<Mailbox> from = governing(header, "from", dkim)
-                .map(f -> Mailboxes.parse(f.value()))
-                .orElse(List.of());
+        List<Mailbox> from = governing(header, "from").map(f -> Mailboxes.parse(f.value())).orElse(List.of());
         NatureReader.Told nature = NatureReader.tell(header, Parameters.parse(header.first("content-type")), from);
         return new Envelope(
-                governing(header, "subject", dkim).map(Field::decoded),
+                governing(header, "subject").map(Field::decoded),
                 from,
                 mailboxes(header, "reply-to"),
                 recipients(header),
@@ -51,7 +50,7 @@ final class EnvelopeReader {
      * The field that counts where several stand. RFC 6376 §5.4.2: signers take them from the bottom, so the lowest is the signed
      * one; without a signature over it the first counts.
      */
-    private Optional<Field> governing(HeaderSection header, String name, List<DkimSignature> dkim) {
+    private Optional<Field> governing(HeaderSection header, String name) {
         List<Field> all = header.all(name);
         if (all.size() < 2) {
             return all.stream().findFirst();

@@ -24,10 +24,15 @@ public final class MessageReader {
      * @param limits bounds on the work
      */
     public static MailMessage read(byte[] raw, Limits limits) {
-        return new MessageReader(limits).read(raw);
+        return read(raw, limits, KeySource.NONE);
     }
 
-    private MailMessage read(byte[] raw) {
+    /** As {@link #read(byte[], Limits)}, verifying DKIM signatures for which a key was recorded. */
+    public static MailMessage read(byte[] raw, Limits limits, KeySource keys) {
+        return new MessageReader(limits).readWhole(raw, keys);
+    }
+
+    private MailMessage readWhole(byte[] raw, KeySource keys) {
         int length = (int) Math.min(raw.length, limits.messageBytes());
         if (length < raw.length) {
             files.problem(
@@ -41,7 +46,8 @@ public final class MessageReader {
         }
         String own = new BodyText(limits, problems).of(root);
         collect(root, Attachment.Container.MESSAGE, 0);
-        Envelope envelope = new EnvelopeReader(problems).read(root, joined(own));
+        List<DkimSignature> dkim = DkimCheck.verified(raw, Authentication.signatures(root.header()), keys);
+        Envelope envelope = new EnvelopeReader(problems, dkim).read(root, joined(own));
         return new MailMessage(envelope, files.found(), distinct());
     }
 
