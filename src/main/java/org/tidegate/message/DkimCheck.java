@@ -13,7 +13,7 @@ import org.apache.james.jdkim.api.SignatureRecord;
 import org.apache.james.jdkim.exceptions.FailException;
 import org.apache.james.jdkim.tagvalue.SignatureRecordImpl;
 
-/** Verifies DKIM signatures (RFC 6376 §6) against recorded keys; asks no name server. */
+/** Verifies RSA signatures of DKIM (RFC 6376 §6) against recorded keys; asks no name server. Ed25519 (RFC 8463) stays unverified. */
 final class DkimCheck {
 
     private DkimCheck() {}
