@@ -34,7 +34,8 @@ public final class SmtpSender implements Outgoing {
     public SendResult send(OutgoingMail mail) {
         String protocol = MailSessions.protocol("smtp", server);
         Session session = MailSessions.session(protocol, server, login, ANSWER.toMillis());
-        session.getProperties().setProperty("mail." + protocol + ".from", mail.envelopeFrom().isEmpty() ? "<>" : mail.envelopeFrom());
+        session.getProperties()
+                .setProperty("mail." + protocol + ".from", mail.envelopeFrom().isEmpty() ? "<>" : mail.envelopeFrom());
         session.getProperties().setProperty("mail." + protocol + ".quitwait", "false");
         try {
             Address[] recipients = recipients(mail);
@@ -98,7 +99,10 @@ public final class SmtpSender implements Outgoing {
     }
 
     private static String words(MessagingException e) {
-        return Optional.ofNullable(e.getMessage()).orElse(e.getClass().getSimpleName()).replaceAll("\\s+", " ").strip();
+        return Optional.ofNullable(e.getMessage())
+                .orElse(e.getClass().getSimpleName())
+                .replaceAll("\\s+", " ")
+                .strip();
     }
 
     private static void close(SMTPTransport transport) {

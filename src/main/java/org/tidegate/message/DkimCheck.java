@@ -53,8 +53,8 @@ final class DkimCheck {
     }
 
     private static PublicKeyRecordRetriever retriever(KeySource keys) {
-        return (methods, selector, domain) -> keys
-                .record(selector.toString(), domain.toString().toLowerCase(Locale.ROOT))
+        return (methods, selector, domain) -> keys.record(
+                        selector.toString(), domain.toString().toLowerCase(Locale.ROOT))
                 .map(List::of)
                 .orElse(List.of());
     }

@@ -23,7 +23,8 @@ final class EnvelopeReader {
 
     Envelope read(Part root, String text) {
         HeaderSection header = root.header();
-        List<Mailbox> from = governing(header, "from").map(f -> Mailboxes.parse(f.value())).orElse(List.of());
+        List<Mailbox> from =
+                governing(header, "from").map(f -> Mailboxes.parse(f.value())).orElse(List.of());
         NatureReader.Told nature = NatureReader.tell(header, Parameters.parse(header.first("content-type")), from);
         return new Envelope(
                 governing(header, "subject").map(Field::decoded),

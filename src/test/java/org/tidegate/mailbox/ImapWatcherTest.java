@@ -13,10 +13,10 @@ import jakarta.mail.internet.MimeMessage;
 import java.io.ByteArrayInputStream;
 import java.nio.charset.StandardCharsets;
 import java.time.Duration;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.Date;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -74,7 +74,9 @@ class ImapWatcherTest {
         }
         byte[] raw = taken.values().iterator().next();
         assertThat(raw.length).isGreaterThan(9_500_000);
-        assertThat(new String(raw, StandardCharsets.US_ASCII)).startsWith("From: crew@").endsWith("end 0\r\n");
+        assertThat(new String(raw, StandardCharsets.US_ASCII))
+                .startsWith("From: crew@")
+                .endsWith("end 0\r\n");
     }
 
     /** Cut anywhere, in the greeting, the login, the search, or the middle of a FETCH: nothing is lost. */
@@ -165,7 +167,11 @@ class ImapWatcherTest {
             assertThat(watcher.drain()).isEqualTo(3);
         }
         assertThat(inbox().getMessageCount()).isZero();
-        assertThat(server.getManagers().getImapHostManager().getFolder(user, "Taken").getMessageCount()).isEqualTo(3);
+        assertThat(server.getManagers()
+                        .getImapHostManager()
+                        .getFolder(user, "Taken")
+                        .getMessageCount())
+                .isEqualTo(3);
     }
 
     @Test
@@ -245,10 +251,11 @@ class ImapWatcherTest {
 
     private Set<String> subjects() {
         Set<String> subjects = ConcurrentHashMap.newKeySet();
-        taken.values().forEach(raw -> new String(raw, StandardCharsets.US_ASCII)
-                .lines()
-                .filter(l -> l.startsWith("Subject:"))
-                .forEach(subjects::add));
+        taken.values()
+                .forEach(raw -> new String(raw, StandardCharsets.US_ASCII)
+                        .lines()
+                        .filter(l -> l.startsWith("Subject:"))
+                        .forEach(subjects::add));
         return subjects;
     }
 

@@ -20,8 +20,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** Against a server of a few lines that answers, refuses or breaks off where the case says. */
 class SmtpSenderTest {
 
-    private static final byte[] MAIL =
-            "From: intake@skarrasound.example\r\nSubject: x\r\n\r\nHello\r\n.dot\r\n".getBytes(StandardCharsets.US_ASCII);
+    private static final byte[] MAIL = "From: intake@skarrasound.example\r\nSubject: x\r\n\r\nHello\r\n.dot\r\n"
+            .getBytes(StandardCharsets.US_ASCII);
 
     @ParameterizedTest
     @CsvSource({
@@ -80,7 +80,9 @@ class SmtpSenderTest {
                 OutputStream out = socket.getOutputStream();
                 boolean open = reply(out, "GREETING", "220");
                 boolean data = false;
-                for (String line = open ? in.readLine() : null; line != null && open; line = open ? in.readLine() : null) {
+                for (String line = open ? in.readLine() : null;
+                        line != null && open;
+                        line = open ? in.readLine() : null) {
                     lines.add(line);
                     if (data && !line.equals(".")) {
                         continue;

@@ -34,7 +34,9 @@ class DkimCheckTest {
         Path path = DATA.resolve("mail/dkim-verifier/test/data").resolve(file);
         assumeThat(path).as("SKIPPED, no outside data: %s", path).exists();
         MailMessage message = MessageReader.read(Files.readAllBytes(path), Limits.standard(), keys());
-        assertThat(message.envelope().dkim()).extracting(s -> String.valueOf(s.verified())).as(file)
+        assertThat(message.envelope().dkim())
+                .extracting(s -> String.valueOf(s.verified()))
+                .as(file)
                 .isEqualTo(List.of(verified.split(",")));
     }
 
@@ -43,7 +45,8 @@ class DkimCheckTest {
     void readsTheSignedFieldWhereAnotherWasAdded(String file, String subject) throws IOException {
         Path path = DATA.resolve("mail/dkim-verifier/test/data").resolve(file);
         assumeThat(path).as("SKIPPED, no outside data: %s", path).exists();
-        Envelope envelope = MessageReader.read(Files.readAllBytes(path), Limits.standard(), keys()).envelope();
+        Envelope envelope = MessageReader.read(Files.readAllBytes(path), Limits.standard(), keys())
+                .envelope();
         assertThat(envelope.subject()).as(file).contains(subject);
         assertThat(envelope.from()).as(file).extracting(Mailbox::address).containsExactly("joe@football.example.com");
     }
