@@ -25,7 +25,6 @@ public final class Linker {
     /** A message may come before its slot: a person who was early. */
     private static final Duration EARLY = Duration.ofMinutes(45);
 
-    private static final int MOST_READINGS = 16;
     private static final int MOST_CANDIDATES = 10;
     private static final int MOST_BLOCK = 4000;
 
@@ -73,8 +72,9 @@ public final class Linker {
     }
 
     private Stream<String> keys(Statement statement) {
-        Stream<String> ofReadings =
-                statement.readings().stream().limit(MOST_READINGS).flatMap(r -> BlockingKeys.of(r, said(r)));
+        Stream<String> ofReadings = Alternatives.of(statement.readings()).stream()
+                .map(statement.readings()::get)
+                .flatMap(r -> BlockingKeys.of(r, said(r)));
         Stream<String> ofSender = Stream.concat(
                 statement.fromAddress().stream().map(BlockingKeys::address),
                 statement.fromDisplayName().stream().flatMap(BlockingKeys::ofName));
@@ -86,22 +86,20 @@ public final class Linker {
     }
 
     private Candidate candidate(Statement statement, TestRecord test, double prior, TestIndex index) {
-        List<SubjectReading> readings = statement.readings();
-        Candidate best = candidate(statement, readings.get(0), 0, test, prior, index);
-        for (int i = 1; i < Math.min(readings.size(), MOST_READINGS); i++) {
-            Candidate next = candidate(statement, readings.get(i), i, test, prior, index);
-            best = next.evidence() > best.evidence() ? next : best;
-        }
-        return best;
+        return Alternatives.of(statement.readings()).stream()
+                .map(i -> candidate(statement, i, test, prior, index))
+                .reduce((best, next) -> next.evidence() > best.evidence() ? next : best)
+                .orElseThrow();
     }
 
-    private Candidate candidate(
-            Statement statement, SubjectReading reading, int number, TestRecord test, double prior, TestIndex index) {
+    private Candidate candidate(Statement statement, int number, TestRecord test, double prior, TestIndex index) {
+        SubjectReading reading = statement.readings().get(number);
         List<FieldWeight> ofPerson = comparisons.person(statement, reading, test.appointment(), index);
         List<FieldWeight> ofTest = comparisons.test(statement, reading, test);
         List<FieldWeight> all = new ArrayList<>(ofPerson);
         all.addAll(ofTest);
         all.addAll(comparisons.place(reading, test));
+        Alternatives.penalty(statement.readings(), number).ifPresent(all::add);
         double total = prior + sum(all);
         double withOtherTest = withOtherTest(total, anotherTest + sum(ofTest));
         if (total - withOtherTest >= 0.05) {
