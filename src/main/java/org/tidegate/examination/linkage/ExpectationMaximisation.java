@@ -65,8 +65,7 @@ public final class ExpectationMaximisation {
             count(m, c.pattern(), p * c.count());
             count(u, c.pattern(), (1 - p) * c.count());
         }
-        return new WeightEstimate(
-                matches / all, shares(m), keepU ? now.u() : shares(u), round, logLikelihood);
+        return new WeightEstimate(matches / all, shares(m), keepU ? now.u() : shares(u), round, logLikelihood);
     }
 
     private double[][] empty() {
