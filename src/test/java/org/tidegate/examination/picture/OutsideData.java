@@ -13,17 +13,17 @@ import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
 
 /** Material from outside the project; a test that needs it is skipped, saying so, where it is not there. */
-final class OutsideData {
+public final class OutsideData {
 
     private OutsideData() {}
 
-    static Path path(String relative) {
+    public static Path path(String relative) {
         Path path = Path.of(System.getProperty("tidegate.data", "../shared/data"), relative);
         assumeTrue(Files.exists(path), "skipped: there is no " + path);
         return path;
     }
 
-    static byte[] bytes(Path path) {
+    public static byte[] bytes(Path path) {
         try {
             return Files.readAllBytes(path);
         } catch (IOException e) {
@@ -32,7 +32,7 @@ final class OutsideData {
     }
 
     /** Rows of a table whose first line names the columns. */
-    static List<CSVRecord> rows(Path csv, char delimiter) throws IOException {
+    public static List<CSVRecord> rows(Path csv, char delimiter) throws IOException {
         CSVFormat format = CSVFormat.DEFAULT
                 .builder()
                 .setDelimiter(delimiter)
