@@ -82,12 +82,12 @@ final class PictureDecoder {
             return Decoded.without(Decoding.OVER_LIMIT, width, height);
         }
         int step = step(w, h);
-        Pixels pixels = pixels(reader, w, h, step);
-        if (pixels.image() == null) {
+        Read read = pixels(reader, w, h, step);
+        if (read.image() == null) {
             return Decoded.without(Decoding.BROKEN, width, height);
         }
-        BufferedImage small = Shrink.toLongSide(pixels.image(), LONG_SIDE);
-        Decoding state = pixels.whole() ? Decoding.DECODED : Decoding.PARTIAL;
+        BufferedImage small = Shrink.toLongSide(read.image(), LONG_SIDE);
+        Decoding state = read.whole() ? Decoding.DECODED : Decoding.PARTIAL;
         return new Decoded(Optional.of(Orientation.upright(small, orientation)), width, height, state);
     }
 
@@ -100,9 +100,9 @@ final class PictureDecoder {
         return step;
     }
 
-    private record Pixels(@Nullable BufferedImage image, boolean whole) {}
+    private record Read(@Nullable BufferedImage image, boolean whole) {}
 
-    private static Pixels pixels(ImageReader reader, int w, int h, int step) throws IOException {
+    private static Read pixels(ImageReader reader, int w, int h, int step) throws IOException {
         List<String> warnings = new ArrayList<>();
         IIOReadWarningListener listener = (source, warning) -> warnings.add(warning);
         reader.addIIOReadWarningListener(listener);
@@ -114,11 +114,11 @@ final class PictureDecoder {
         }
         try {
             BufferedImage image = reader.read(0, param);
-            return new Pixels(
+            return new Read(
                     image,
                     warnings.stream().noneMatch(said -> CUT_OFF.matcher(said).find()));
         } catch (IOException | RuntimeException e) {
-            return new Pixels(into != null && hasContent(into) ? into : null, false);
+            return new Read(into != null && hasContent(into) ? into : null, false);
         }
     }
 
