@@ -25,7 +25,7 @@ public record Mrz(MrzFormat format, List<String> lines) {
 
     /** Every check digit of the format. */
     public List<Check> checks() {
-        return format.checks().stream()
+        return layout().checks().stream()
                 .map(c -> new Check(c.what(), c.holds(lines) || holdsAsLongNumber(c)))
                 .toList();
     }
@@ -47,24 +47,30 @@ public record Mrz(MrzFormat format, List<String> lines) {
 
     /** As written, YYMMDD; unknown parts are fillers (ICAO Doc 9303-3 §4.8). */
     public String birth() {
-        return format.fields().birth().in(lines);
+        return layout().birth().in(lines);
     }
 
     /** As written, YYMMDD. */
     public String expiry() {
-        return format.fields().expiry().in(lines);
+        return layout().expiry().in(lines);
     }
 
+    /** Issuing state or organisation, up to three letters (ICAO Doc 9303-3 §5). */
     public String issuer() {
-        return words(format.fields().issuer().in(lines));
+        return words(layout().issuer().in(lines));
     }
 
+    /** Without fillers, its overflow into the optional data included. */
     public String documentNumber() {
         return isLongNumber() ? number() + longRest() : words(number());
     }
 
+    private Layout layout() {
+        return Layout.of(format);
+    }
+
     private String[] names() {
-        return format.fields().names().in(lines).split("<<", 2);
+        return layout().names().in(lines).split("<<", 2);
     }
 
     private static String words(String field) {
@@ -72,7 +78,7 @@ public record Mrz(MrzFormat format, List<String> lines) {
     }
 
     private String number() {
-        return format.fields().number().in(lines);
+        return layout().number().in(lines);
     }
 
     /** A number of more than nine characters goes on in the optional data, its check digit last (ICAO Doc 9303-5 §4.2.2.2 note j). */
