@@ -58,7 +58,7 @@ final class StoriesOfPeople {
                                 "Neither name nor time can be read anywhere; the booked address tells whose it is.",
                                 "subject-unreadable"),
                 new Draft("26-no-appointment.eml", STRANGER, "09:02", "09:28:00")
-                        .photo(CASSETTE_AND_CARD, "09:27:00", 26)
+                        .photo(CASSETTE_AND_CARD, "09:27:00", 126)
                         .unmatched("none", "Corin is not in the book.", "no-appointment"),
                 new Draft("27-namesakes.eml", DAVID_ELDER, "08:49", "09:14:30")
                         .subject("D Strathmoor, Quay clinic 08:49")
@@ -88,7 +88,7 @@ final class StoriesOfPeople {
                         .photo(CASSETTE_AND_CARD, "11:28:00", 31)
                         .held("inside", "inside", "The book says that nobody observed the test.", "not-observed"),
                 new Draft("32-missing-id-first.eml", TARIQ, "09:20", "09:45:50")
-                        .photo(CASSETTE_ALONE, "09:44:40", 32)
+                        .photo(CASSETTE_ALONE, "09:44:40", 132)
                         .held("inside", "inside", "Tariq forgot his card.", "no-id"),
                 new Draft("33-missing-id-second.eml", TARIQ, "09:20", "09:58:00")
                         .subject("Re: Tariq Mahfoudi, 09:20, Heliport clinic")
