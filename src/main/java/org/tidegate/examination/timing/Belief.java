@@ -8,14 +8,22 @@ import org.tidegate.finding.Clue;
 /**
  * What follows from the clues believed so far, twice: with every clock at its word, and with every tolerance granted.
  *
- * <p>A clue that misfits the word of more trusted ones by less than the tolerances is stretched until it fits: the network at word
- * stays consistent. One that even the tolerances cannot reconcile is set aside.
+ * <p>A clue that misfits the word of more trusted ones is stretched until it fits, at most by its tolerance; where that is not enough,
+ * all clues give way by the same part of theirs. So what is possible at word is always possible with the tolerances. A clue that even
+ * all tolerances cannot reconcile is set aside.
  */
 final class Belief {
 
-    private final Network word;
+    /** In how fine parts of their tolerances clues give way together. */
+    private static final int PARTS = 64;
+
+    private Network word;
     private final Network tolerant;
+    private final List<Fit> fits;
     private final List<Contradiction> contradictions;
+
+    /** A believed clue as it stands in the network at word, in milliseconds. */
+    record Fit(Constraint constraint, long least, long most) {}
 
     /**
      * @param setAside the clue not believed
@@ -29,17 +37,18 @@ final class Belief {
     }
 
     Belief(EventIndex events) {
-        this(new Network(events), new Network(events), new ArrayList<>());
+        this(new Network(events), new Network(events), new ArrayList<>(), new ArrayList<>());
     }
 
-    private Belief(Network word, Network tolerant, List<Contradiction> contradictions) {
+    private Belief(Network word, Network tolerant, List<Fit> fits, List<Contradiction> contradictions) {
         this.word = word;
         this.tolerant = tolerant;
+        this.fits = fits;
         this.contradictions = contradictions;
     }
 
     Belief copy() {
-        return new Belief(word.copy(), tolerant.copy(), new ArrayList<>(contradictions));
+        return new Belief(word.copy(), tolerant.copy(), new ArrayList<>(fits), new ArrayList<>(contradictions));
     }
 
     Network word() {
@@ -50,6 +59,10 @@ final class Belief {
         return tolerant;
     }
 
+    List<Fit> fits() {
+        return List.copyOf(fits);
+    }
+
     List<Contradiction> contradictions() {
         return contradictions;
     }
@@ -58,35 +71,83 @@ final class Belief {
         return contradictions.stream().anyMatch(c -> c.setAside().equals(constraint));
     }
 
-    /** Believes the clue where the tolerances let it stand; returns the clues of the negative cycle where they do not. */
-    List<Constraint> believe(Constraint c) {
-        List<Network.Edge> granted = edges(c, c.least() - c.tolerance(), c.most() + c.tolerance());
-        for (Network.Edge edge : granted) {
-            List<Network.Edge> cycle = tolerant.cycle(edge);
-            if (!cycle.isEmpty()) {
-                return cycle.stream().map(Network.Edge::origin).toList();
-            }
-        }
-        granted.forEach(tolerant::add);
-        edges(c, stretchedLeast(c), stretchedMost(c)).forEach(word::add);
-        return List.of();
-    }
-
     void setAside(Constraint constraint, List<Constraint> cycle) {
         contradictions.add(new Contradiction(constraint, cycle));
     }
 
-    private long stretchedLeast(Constraint c) {
-        return Math.min(c.least(), word.most(c.clue().earlier(), c.clue().later()));
+    /** Believes the clue where the tolerances let it stand; returns the clues of the negative cycle where they do not. */
+    List<Constraint> believe(Constraint c) {
+        Fit granted = part(c, PARTS);
+        List<Network.Edge> cycle = cycle(tolerant, granted);
+        if (!cycle.isEmpty()) {
+            return cycle.stream().map(Network.Edge::origin).toList();
+        }
+        add(tolerant, granted);
+        Fit fit = stretched(c);
+        fits.add(fit);
+        if (cycle(word, fit).isEmpty()) {
+            add(word, fit);
+        } else {
+            giveWayTogether();
+        }
+        return List.of();
     }
 
-    private long stretchedMost(Constraint c) {
-        return Math.max(c.most(), word.least(c.clue().earlier(), c.clue().later()));
+    /** The clue widened until it touches what more trusted ones leave possible, at most by its tolerance. */
+    private Fit stretched(Constraint c) {
+        long possibleMost = word.most(c.clue().earlier(), c.clue().later());
+        long possibleLeast = word.least(c.clue().earlier(), c.clue().later());
+        long least = Math.max(Math.min(c.least(), possibleMost), c.least() - c.tolerance());
+        long most = Math.min(Math.max(c.most(), possibleLeast), c.most() + c.tolerance());
+        return new Fit(c, least, most);
     }
 
-    private List<Network.Edge> edges(Constraint c, long least, long most) {
-        EventIndex events = word.events();
-        return Stream.concat(c.upper(events, most).stream(), c.lower(events, least).stream())
-                .toList();
+    private void giveWayTogether() {
+        int enough = PARTS;
+        for (int step = PARTS / 2; step > 0; step /= 2) {
+            enough -= fitTogether(enough - step) ? step : 0;
+        }
+        Network together = new Network(word.events());
+        for (int i = 0; i < fits.size(); i++) {
+            fits.set(i, part(fits.get(i).constraint(), enough));
+            add(together, fits.get(i));
+        }
+        word = together;
+    }
+
+    private boolean fitTogether(int parts) {
+        Network trial = new Network(word.events());
+        for (Fit fit : fits) {
+            Fit given = part(fit.constraint(), parts);
+            if (!cycle(trial, given).isEmpty()) {
+                return false;
+            }
+            add(trial, given);
+        }
+        return true;
+    }
+
+    private static Fit part(Constraint c, int parts) {
+        long slack = c.tolerance() * parts / PARTS;
+        return new Fit(c, c.least() - slack, c.most() + slack);
+    }
+
+    private static List<Network.Edge> cycle(Network network, Fit fit) {
+        return edges(network, fit)
+                .map(network::cycle)
+                .filter(cycle -> !cycle.isEmpty())
+                .findFirst()
+                .orElse(List.of());
+    }
+
+    private static void add(Network network, Fit fit) {
+        edges(network, fit).forEach(network::add);
+    }
+
+    private static Stream<Network.Edge> edges(Network network, Fit fit) {
+        EventIndex events = network.events();
+        return Stream.concat(
+                fit.constraint().upper(events, fit.most()).stream(),
+                fit.constraint().lower(events, fit.least()).stream());
     }
 }

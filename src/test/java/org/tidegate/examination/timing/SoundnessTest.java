@@ -1,0 +1,99 @@
+package org.tidegate.examination.timing;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Random;
+import java.util.TreeMap;
+import java.util.Map;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+import org.tidegate.examination.timing.PlayedMorning.Played;
+import org.tidegate.finding.Assumption;
+import org.tidegate.finding.Verdict;
+import org.tidegate.finding.WindowVerdict;
+
+/**
+ * Soundness by simulation: no verdict contradicts the truth unless an assumption that it lists was violated; and not by abstaining.
+ * {@code mvn -o -q -Pproof test -Dtest=SoundnessTest} plays 20,000 and prints the figures.
+ */
+class SoundnessTest {
+
+    private static final int SUBMISSIONS = 20_000;
+
+    /** An inside takes clocks at their word: it claims the window, its grace, and what clocks may be off without being wrong. */
+    private static final double WORD = 1 + 2 + 0.2;
+
+    private final TimeJudge judge = new TimeJudge(Scene.RULES.timing());
+
+    @Test
+    void noVerdictContradictsTheTruthUnlessAListedAssumptionWasViolated() {
+        Random random = new Random(2026);
+        int count = (int) (SUBMISSIONS * Share.OF_SIMULATIONS);
+        List<String> contradictions = new ArrayList<>();
+        Map<String, Integer> figures = new TreeMap<>();
+        for (int n = 0; n < count; n++) {
+            Played played = PlayedMorning.play(random, 2 + random.nextDouble() * 50, n % 2 == 0 ? 1 : 4);
+            TimeJudgement j = judge.judge(played.submission());
+            j.photo().ifPresent(v -> check(v, outsideOf(v, played.readAfter(), 20, 30), played, contradictions));
+            check(j.sent(), outsideOf(j.sent(), played.arrivedAfter(), -9_999, 50), played, contradictions);
+            contradictions.addAll(new DerivationChecker(played.submission()).faults(j.sent()));
+            j.photo().ifPresent(v -> contradictions.addAll(new DerivationChecker(played.submission()).faults(v)));
+            j.photo().ifPresent(v -> figures.merge("photo " + v.verdict().code() + v.level().map(l -> " at level " + l.number()).orElse(""), 1, Integer::sum));
+            figures.merge("sent " + j.sent().verdict().code() + j.sent().level().map(l -> " at level " + l.number()).orElse(""), 1, Integer::sum);
+            j.photo().ifPresent(v -> v.assumptions().forEach(a -> figures.merge("decided with " + a.name(), v.verdict() == Verdict.UNDETERMINED ? 0 : 1, Integer::sum)));
+        }
+        System.out.println("Soundness, " + count + " submissions, photos 2 to 52 min after the test: " + figures);
+        assertThat(contradictions).isEmpty();
+    }
+
+    @Test
+    void honestPeopleAreInsideAndGrossViolationsOutside() {
+        Random random = new Random(2027);
+        int count = (int) (SUBMISSIONS * Share.OF_SIMULATIONS);
+        int honest = 0;
+        int inside = 0;
+        int gross = 0;
+        int outside = 0;
+        for (int n = 0; n < count; n++) {
+            Played right = PlayedMorning.play(random, 22 + random.nextDouble() * 6, 0.5);
+            if (right.nativeProgram() && right.exif()) {
+                honest++;
+                inside += verdict(right) == Verdict.INSIDE ? 1 : 0;
+            }
+            boolean late = random.nextBoolean();
+            Played wrong = PlayedMorning.play(random, late ? 40 + random.nextDouble() * 20 : random.nextDouble() * 10, 0.5);
+            if (wrong.exif()) {
+                gross++;
+                outside += verdict(wrong) == Verdict.OUTSIDE ? 1 : 0;
+            }
+        }
+        System.out.printf(
+                "Honest senders with EXIF and a native program: %d of %d inside (%.1f %%); gross violations with EXIF: %d of %d outside (%.1f %%)%n",
+                inside, honest, 100.0 * inside / honest, outside, gross, 100.0 * outside / gross);
+        assertThat((double) inside / honest).isGreaterThanOrEqualTo(0.95);
+        assertThat((double) outside / gross).isGreaterThanOrEqualTo(0.90);
+    }
+
+    private Verdict verdict(Played played) {
+        return judge.judge(played.submission()).photo().orElseThrow().verdict();
+    }
+
+    private static boolean outsideOf(WindowVerdict v, double minutes, double from, double to) {
+        boolean inWindow = minutes >= from && minutes <= to;
+        return switch (v.verdict()) {
+            case INSIDE -> minutes < from - WORD || minutes > to + (v.check() == WindowVerdict.Check.SENT ? 0.2 : WORD);
+            case OUTSIDE -> inWindow;
+            case UNDETERMINED -> false;
+        };
+    }
+
+    private static void check(WindowVerdict v, boolean wrong, Played played, List<String> contradictions) {
+        Set<String> violated = played.violated();
+        if (wrong && v.assumptions().stream().map(Assumption::name).noneMatch(violated::contains)) {
+            contradictions.add(v.verdict() + " at " + played.readAfter() + "/" + played.arrivedAfter() + " leaning on "
+                    + v.assumptions() + ", violated " + violated + ": " + v.derivation());
+        }
+    }
+}
