@@ -103,7 +103,8 @@ final class DerivationChecker {
         return switch (s.clue()) {
             case "order of events" -> !s.bound().isNegative() && rank(s.to()) < rank(s.from());
             case "handing over" -> from == Kind.SENT && s.bound().compareTo(Duration.ofMinutes(3)) >= 0;
-            case "book timer_start" -> near(s, c.test().timerStart().orElseThrow().toInstant(), MINUTE, tolerant, 5);
+            case "book timer_start" ->
+                near(s, c.test().timerStart().orElseThrow().toInstant(), MINUTE, tolerant, 5);
             case "book slot_start, slot_end" -> slot(s, tolerant);
             case "stated test time" -> stated(s);
             case "Date" -> reads(s, message.envelope().date().orElseThrow().wall());
@@ -115,12 +116,15 @@ final class DerivationChecker {
     private boolean other(DerivationStep s, boolean tolerant) {
         if (s.clue().startsWith("Received line ")) {
             int line = Integer.parseInt(s.clue().substring(14)) - 1;
-            Instant time = message.envelope().hops().get(line).time().orElseThrow().instant();
+            Instant time =
+                    message.envelope().hops().get(line).time().orElseThrow().instant();
             boolean ours = s.from().kind() == Kind.ARRIVED || s.to().kind() == Kind.ARRIVED;
             return near(s, time, Duration.ZERO, tolerant, ours ? 5 : 120);
         }
         if (s.clue().startsWith("clock of ")) {
-            return tolerant ? s.bound().compareTo(Duration.ofMinutes(2)) >= 0 : s.bound().compareTo(Duration.ZERO) >= 0;
+            return tolerant
+                    ? s.bound().compareTo(Duration.ofMinutes(2)) >= 0
+                    : s.bound().compareTo(Duration.ZERO) >= 0;
         }
         return message.pictures().get(0).capture().stream()
                 .filter(k -> k.place().equals(s.clue()))
@@ -130,7 +134,8 @@ final class DerivationChecker {
     /** A device's display, in whatever zone: the step differs from it by a whole quarter of an hour, and a second at most. */
     private static boolean reads(DerivationStep s, LocalDateTime wall) {
         Duration shown = Duration.between(Instant.EPOCH, wall.toInstant(ZoneOffset.UTC));
-        Duration claimed = s.from().kind() == Kind.DEVICE_ZERO ? s.bound() : s.bound().negated();
+        Duration claimed =
+                s.from().kind() == Kind.DEVICE_ZERO ? s.bound() : s.bound().negated();
         long rest = Math.floorMod(claimed.minus(shown).toMillis(), 900_000);
         return rest <= 999 || rest == 0;
     }
@@ -151,10 +156,12 @@ final class DerivationChecker {
     }
 
     private boolean stated(DerivationStep s) {
-        LocalDateTime wall = c.messages().get(0).reading().orElseThrow().testTime().orElseThrow();
+        LocalDateTime wall =
+                c.messages().get(0).reading().orElseThrow().testTime().orElseThrow();
         Duration two = Duration.ofMinutes(2);
         return IntStream.rangeClosed(-48, 56)
-                .anyMatch(q -> near(s, wall.toInstant(ZoneOffset.UTC).minus(Duration.ofMinutes(15L * q)), two, false, 0));
+                .anyMatch(
+                        q -> near(s, wall.toInstant(ZoneOffset.UTC).minus(Duration.ofMinutes(15L * q)), two, false, 0));
     }
 
     private boolean gps(DerivationStep s, boolean tolerant) {

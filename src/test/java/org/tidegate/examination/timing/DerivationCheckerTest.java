@@ -22,7 +22,8 @@ class DerivationCheckerTest {
 
     @Test
     void catchesEveryStepThatClaimsTooMuch() {
-        WindowVerdict verdict = new TimeJudge(Scene.RULES.timing()).judge(submission).photo().orElseThrow();
+        WindowVerdict verdict =
+                new TimeJudge(Scene.RULES.timing()).judge(submission).photo().orElseThrow();
         DerivationChecker checker = new DerivationChecker(submission);
         assertThat(checker.faults(verdict)).isEmpty();
         for (int i = 0; i < verdict.derivation().size(); i++) {
@@ -33,7 +34,9 @@ class DerivationCheckerTest {
     private static WindowVerdict tampered(WindowVerdict v, int index) {
         List<DerivationStep> steps = new ArrayList<>(v.derivation());
         DerivationStep s = steps.get(index);
-        steps.set(index, new DerivationStep(s.from(), s.to(), s.bound().minus(Duration.ofSeconds(1)), s.clue(), s.words()));
+        steps.set(
+                index,
+                new DerivationStep(s.from(), s.to(), s.bound().minus(Duration.ofSeconds(1)), s.clue(), s.words()));
         return new WindowVerdict(v.check(), v.verdict(), v.level(), v.assumptions(), v.margin(), steps);
     }
 }

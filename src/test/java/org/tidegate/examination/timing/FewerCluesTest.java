@@ -20,7 +20,12 @@ class FewerCluesTest {
 
     private static final Wording WORDING = new Wording(ZoneOffset.UTC, LocalDate.of(1970, 1, 1));
     private static final Question WINDOW = Question.between(
-            Check.PHOTO, Event.TEST, Event.photo(0), Duration.ofMinutes(20), Duration.ofMinutes(30), Duration.ofMinutes(1));
+            Check.PHOTO,
+            Event.TEST,
+            Event.photo(0),
+            Duration.ofMinutes(20),
+            Duration.ofMinutes(30),
+            Duration.ofMinutes(1));
 
     @Test
     void neverCreateOrReverseADecision() {
@@ -46,7 +51,10 @@ class FewerCluesTest {
             if (fit != gone) {
                 long slack = fit.constraint().tolerance();
                 word.add(fixed(fit.constraint(), fit.least(), fit.most()));
-                tolerant.add(fixed(fit.constraint(), fit.constraint().least() - slack, fit.constraint().most() + slack));
+                tolerant.add(fixed(
+                        fit.constraint(),
+                        fit.constraint().least() - slack,
+                        fit.constraint().most() + slack));
             }
         }
         Verdict inside = verdict(word);
@@ -64,14 +72,21 @@ class FewerCluesTest {
     }
 
     private static List<Constraint> draw(Random random) {
-        List<Event> events = List.of(Event.EPOCH, Event.TEST, Event.photo(0), Event.SENT, Event.ARRIVED, Event.DEVICE_ZERO);
+        List<Event> events =
+                List.of(Event.EPOCH, Event.TEST, Event.photo(0), Event.SENT, Event.ARRIVED, Event.DEVICE_ZERO);
         long[] truth = {0, 0, 1_500_000 + random.nextInt(900_000) - 450_000, 1_800_000, 1_900_000, 0};
         List<Constraint> clues = new ArrayList<>();
         for (int c = 0; c < 12; c++) {
             int a = random.nextInt(events.size());
             int b = (a + 1 + random.nextInt(events.size() - 1)) % events.size();
             long middle = truth[b] - truth[a] + (random.nextInt(6) == 0 ? random.nextInt(3_000_000) - 1_500_000 : 0);
-            clues.add(new Clues.Source(Clues.NATURE, "clue " + c, "clue", List.of(), Duration.ofSeconds(random.nextInt(120)), rank(random))
+            clues.add(new Clues.Source(
+                            Clues.NATURE,
+                            "clue " + c,
+                            "clue",
+                            List.of(),
+                            Duration.ofSeconds(random.nextInt(120)),
+                            rank(random))
                     .between(events.get(a), events.get(b), bound(random, middle, -1), bound(random, middle, 1)));
         }
         return clues;

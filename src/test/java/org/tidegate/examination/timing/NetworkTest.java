@@ -34,11 +34,17 @@ class NetworkTest {
         add(network, span(3, 4, 40, 50));
         add(network, span(0, 4, 60, 70));
         long[][] published = {
-            {0, 20, 50, 30, 70}, {-10, 0, 40, 20, 60}, {-40, -30, 0, -10, 30}, {-20, -10, 20, 0, 50}, {-60, -50, -20, -40, 0}
+            {0, 20, 50, 30, 70},
+            {-10, 0, 40, 20, 60},
+            {-40, -30, 0, -10, 30},
+            {-20, -10, 20, 0, 50},
+            {-60, -50, -20, -40, 0}
         };
         for (int i = 0; i < 5; i++) {
             for (int j = 0; j < 5; j++) {
-                assertThat(network.most(Event.photo(i), Event.photo(j))).as("%d to %d", i, j).isEqualTo(published[i][j]);
+                assertThat(network.most(Event.photo(i), Event.photo(j)))
+                        .as("%d to %d", i, j)
+                        .isEqualTo(published[i][j]);
             }
         }
     }
@@ -80,8 +86,7 @@ class NetworkTest {
         return consistent;
     }
 
-    private static void compare(
-            Network network, Graph<Integer, DefaultWeightedEdge> graph, int from, int size, int n) {
+    private static void compare(Network network, Graph<Integer, DefaultWeightedEdge> graph, int from, int size, int n) {
         var paths = new BellmanFordShortestPath<>(graph).getPaths(from);
         for (int to = 0; to < size; to++) {
             long most = network.most(Event.photo(from), Event.photo(to));

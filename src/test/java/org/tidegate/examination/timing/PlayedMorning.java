@@ -9,8 +9,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
-import java.util.TreeSet;
 import java.util.Set;
+import java.util.TreeSet;
 import org.tidegate.booking.Appointment;
 import org.tidegate.booking.TestRecord;
 import org.tidegate.finding.CaptureClue;
@@ -153,9 +153,16 @@ final class PlayedMorning {
     }
 
     private static TraceHop hop(int position, String by, Instant time) {
-        HeaderDate stamp = new HeaderDate(LocalDateTime.ofInstant(time, CLINIC).truncatedTo(ChronoUnit.SECONDS), Optional.of(CLINIC));
+        HeaderDate stamp = new HeaderDate(
+                LocalDateTime.ofInstant(time, CLINIC).truncatedTo(ChronoUnit.SECONDS), Optional.of(CLINIC));
         return new TraceHop(
-                position, Optional.empty(), Optional.of("198.51.100.7"), Optional.of(by), Optional.of("ESMTP"), Optional.of(stamp), by);
+                position,
+                Optional.empty(),
+                Optional.of("198.51.100.7"),
+                Optional.of(by),
+                Optional.of("ESMTP"),
+                Optional.of(stamp),
+                by);
     }
 
     private PictureFinding picture(Instant photo, boolean exif) {
@@ -171,9 +178,22 @@ final class PlayedMorning {
             }
         }
         return new PictureFinding(
-                "2", Optional.empty(), "image/jpeg", 960, 1280, PictureFinding.Kind.PHOTO, PictureFinding.Decoding.DECODED,
-                exif ? Optional.of("Kestrel") : Optional.empty(), exif ? Optional.of("K5") : Optional.empty(), Optional.empty(), capture,
-                Optional.empty(), List.of(), PictureFinding.DocumentFinding.notJudged(), Optional.empty(), List.of());
+                "2",
+                Optional.empty(),
+                "image/jpeg",
+                960,
+                1280,
+                PictureFinding.Kind.PHOTO,
+                PictureFinding.Decoding.DECODED,
+                exif ? Optional.of("Kestrel") : Optional.empty(),
+                exif ? Optional.of("K5") : Optional.empty(),
+                Optional.empty(),
+                capture,
+                Optional.empty(),
+                List.of(),
+                PictureFinding.DocumentFinding.notJudged(),
+                Optional.empty(),
+                List.of());
     }
 
     private CaptureClue fix(Instant photo) {
@@ -182,7 +202,8 @@ final class PlayedMorning {
             age = Duration.ofSeconds(310 + random.nextInt(7_000));
             violated.add("fresh-fix");
         }
-        LocalDateTime stamp = LocalDateTime.ofInstant(photo.minus(age), ZoneOffset.UTC).truncatedTo(ChronoUnit.SECONDS);
+        LocalDateTime stamp =
+                LocalDateTime.ofInstant(photo.minus(age), ZoneOffset.UTC).truncatedTo(ChronoUnit.SECONDS);
         return new CaptureClue(CaptureClue.Kind.GPS, stamp, Optional.of(ZoneOffset.UTC), "GPS time stamp");
     }
 
@@ -194,8 +215,19 @@ final class PlayedMorning {
         }
         LocalDateTime wall = LocalDateTime.ofInstant(test.plus(error), CLINIC).truncatedTo(ChronoUnit.MINUTES);
         return Optional.of(new SubjectReading(
-                SubjectReading.Source.SUBJECT, Optional.of("Ada Example"), Optional.of(wall), Optional.empty(), true, Optional.empty(),
-                Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), 0, List.of(), List.of()));
+                SubjectReading.Source.SUBJECT,
+                Optional.of("Ada Example"),
+                Optional.of(wall),
+                Optional.empty(),
+                true,
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                0,
+                List.of(),
+                List.of()));
     }
 
     private TestRecord record(Instant test, boolean timer) {
@@ -205,21 +237,59 @@ final class PlayedMorning {
             violated.add("timer-within-1-min");
         }
         Appointment appointment = new Appointment(
-                "CS-TEST01", "Ada", "Example", Optional.empty(), Optional.empty(), "QUAY", SLOT.atOffset(CLINIC),
-                SLOT.plusSeconds(900).atOffset(CLINIC), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(),
-                Optional.empty(), Optional.empty());
+                "CS-TEST01",
+                "Ada",
+                "Example",
+                Optional.empty(),
+                Optional.empty(),
+                "QUAY",
+                SLOT.atOffset(CLINIC),
+                SLOT.plusSeconds(900).atOffset(CLINIC),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty());
         return new TestRecord(
-                appointment, 1, "SKERRY-20", Optional.empty(), Optional.empty(),
-                timer ? Optional.of(test.plus(error).atOffset(CLINIC)) : Optional.empty(), TestRecord.Observed.UNSTATED, Optional.empty());
+                appointment,
+                1,
+                "SKERRY-20",
+                Optional.empty(),
+                Optional.empty(),
+                timer ? Optional.of(test.plus(error).atOffset(CLINIC)) : Optional.empty(),
+                TestRecord.Observed.UNSTATED,
+                Optional.empty());
     }
 
     private Findings findings(List<TraceHop> hops, Optional<HeaderDate> date, PictureFinding picture) {
         Envelope envelope = new Envelope(
-                Optional.empty(), List.of(), List.of(), List.of(), Optional.empty(), date, Optional.empty(), List.of(), hops, List.of(),
-                List.of(), Nature.PERSONAL, Optional.empty(),
-                Optional.of(nativeProgram ? "Kestrel Mail 8.2 (K5; phone)" : "Brae Webmail 3.2"), "", Optional.empty());
+                Optional.empty(),
+                List.of(),
+                List.of(),
+                List.of(),
+                Optional.empty(),
+                date,
+                Optional.empty(),
+                List.of(),
+                hops,
+                List.of(),
+                List.of(),
+                Nature.PERSONAL,
+                Optional.empty(),
+                Optional.of(nativeProgram ? "Kestrel Mail 8.2 (K5; phone)" : "Brae Webmail 3.2"),
+                "",
+                Optional.empty());
         return new Findings(
-                Findings.FORMAT, envelope, Optional.empty(), List.of(), List.of(), true, List.of(picture), List.of(), List.of());
+                Findings.FORMAT,
+                envelope,
+                Optional.empty(),
+                List.of(),
+                List.of(),
+                true,
+                List.of(picture),
+                List.of(),
+                List.of());
     }
 
     private static double minutes(Instant from, Instant to) {

@@ -4,10 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Random;
-import java.util.TreeMap;
 import java.util.Map;
+import java.util.Random;
 import java.util.Set;
+import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 import org.tidegate.examination.timing.PlayedMorning.Played;
 import org.tidegate.finding.Assumption;
@@ -40,9 +40,28 @@ class SoundnessTest {
             check(j.sent(), outsideOf(j.sent(), played.arrivedAfter(), -9_999, 50), played, contradictions);
             contradictions.addAll(new DerivationChecker(played.submission()).faults(j.sent()));
             j.photo().ifPresent(v -> contradictions.addAll(new DerivationChecker(played.submission()).faults(v)));
-            j.photo().ifPresent(v -> figures.merge("photo " + v.verdict().code() + v.level().map(l -> " at level " + l.number()).orElse(""), 1, Integer::sum));
-            figures.merge("sent " + j.sent().verdict().code() + j.sent().level().map(l -> " at level " + l.number()).orElse(""), 1, Integer::sum);
-            j.photo().ifPresent(v -> v.assumptions().forEach(a -> figures.merge("decided with " + a.name(), v.verdict() == Verdict.UNDETERMINED ? 0 : 1, Integer::sum)));
+            j.photo()
+                    .ifPresent(v -> figures.merge(
+                            "photo " + v.verdict().code()
+                                    + v.level()
+                                            .map(l -> " at level " + l.number())
+                                            .orElse(""),
+                            1,
+                            Integer::sum));
+            figures.merge(
+                    "sent " + j.sent().verdict().code()
+                            + j.sent()
+                                    .level()
+                                    .map(l -> " at level " + l.number())
+                                    .orElse(""),
+                    1,
+                    Integer::sum);
+            j.photo()
+                    .ifPresent(v -> v.assumptions()
+                            .forEach(a -> figures.merge(
+                                    "decided with " + a.name(),
+                                    v.verdict() == Verdict.UNDETERMINED ? 0 : 1,
+                                    Integer::sum)));
         }
         System.out.println("Soundness, " + count + " submissions, photos 2 to 52 min after the test: " + figures);
         assertThat(contradictions).isEmpty();
@@ -63,7 +82,8 @@ class SoundnessTest {
                 inside += verdict(right) == Verdict.INSIDE ? 1 : 0;
             }
             boolean late = random.nextBoolean();
-            Played wrong = PlayedMorning.play(random, late ? 40 + random.nextDouble() * 20 : random.nextDouble() * 10, 0.5);
+            Played wrong =
+                    PlayedMorning.play(random, late ? 40 + random.nextDouble() * 20 : random.nextDouble() * 10, 0.5);
             if (wrong.exif()) {
                 gross++;
                 outside += verdict(wrong) == Verdict.OUTSIDE ? 1 : 0;
