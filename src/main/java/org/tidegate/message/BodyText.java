@@ -1,10 +1,13 @@
 package org.tidegate.message;
 
 import java.util.List;
+import java.util.Set;
 import java.util.stream.Collectors;
 import org.jsoup.Jsoup;
-import org.jsoup.nodes.Document;
-import org.jsoup.nodes.Element;
+import org.jsoup.nodes.Node;
+import org.jsoup.nodes.TextNode;
+import org.jsoup.select.NodeFilter;
+import org.jsoup.select.NodeTraversor;
 
 /** The words of a message: plain text where there is some, else the HTML rendered to text. */
 final class BodyText {
@@ -57,8 +60,8 @@ final class BodyText {
     }
 
     private String leaf(Part part) {
-        // Four encoded bytes a character at most, with room for markup: what lies beyond cannot matter.
-        int bound = (int) Math.min(Integer.MAX_VALUE, 40L * limits.textChars());
+        // Room for encoding and markup: what lies beyond is cut with the text.
+        int bound = (int) Math.min(Integer.MAX_VALUE, 10L * limits.textChars());
         Slice body = part.header().body();
         Slice kept = body.between(body.from(), Math.min(body.to(), body.from() + bound));
         byte[] bytes = TransferEncoding.decode(
@@ -74,14 +77,37 @@ final class BodyText {
 
     /** HTML as text: block elements end a line, scripts and styles are dropped. */
     static String plain(String html) {
-        Document document = Jsoup.parse(html);
-        document.select("script,style,head").remove();
-        for (Element element : document.select("br,p,div,li,tr,h1,h2,h3,h4,blockquote")) {
-            element.after("\n");
+        StringBuilder out = new StringBuilder();
+        NodeTraversor.filter(new Words(out), Jsoup.parse(html));
+        return out.toString()
+                .replace('\u00a0', ' ')
+                .lines()
+                .map(line -> line.replaceAll("[ \\t]+", " ").strip())
+                .filter(line -> !line.isEmpty())
+                .collect(Collectors.joining("\n"));
+    }
+
+    private record Words(StringBuilder out) implements NodeFilter {
+
+        private static final Set<String> DROPPED = Set.of("script", "style", "head", "title");
+        private static final Set<String> ENDS_LINE =
+                Set.of("br", "p", "div", "li", "tr", "h1", "h2", "h3", "h4", "blockquote", "pre");
+
+        @Override
+        public FilterResult head(Node node, int depth) {
+            if (node instanceof TextNode text) {
+                // A line break in the source is white space; only elements end lines.
+                out.append(text.getWholeText().replaceAll("[\\r\\n]", " "));
+            }
+            return DROPPED.contains(node.nodeName()) ? FilterResult.SKIP_ENTIRELY : FilterResult.CONTINUE;
         }
-        return document.wholeText()
-                .replaceAll("[ \\t\\u00a0]+", " ")
-                .replaceAll(" ?\\n\\s*", "\n")
-                .strip();
+
+        @Override
+        public FilterResult tail(Node node, int depth) {
+            if (ENDS_LINE.contains(node.nodeName())) {
+                out.append('\n');
+            }
+            return FilterResult.CONTINUE;
+        }
     }
 }

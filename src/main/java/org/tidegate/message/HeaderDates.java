@@ -42,6 +42,9 @@ public final class HeaderDates {
                     + "\\s+(?<year>\\d{4})(?:\\s+(?<zone2>[+-]\\d{4}))?"),
             form("(?<year>\\d{4})-(?<month>\\d{2})-(?<day>\\d{2})[T\\s]" + CLOCK + ZONE));
 
+    /** Longer text is no date with comments but an attack on the patterns. */
+    private static final int MOST_CHARS = 2_000;
+
     private HeaderDates() {}
 
     private static Pattern form(String regex) {
@@ -50,7 +53,7 @@ public final class HeaderDates {
 
     /** The date-time that the text holds; empty where none can be read. Comments and a weekday are skipped, right or wrong. */
     public static Optional<HeaderDate> parse(String text) {
-        String plain = Comments.strip(text).strip();
+        String plain = Comments.strip(text.substring(0, Math.min(text.length(), MOST_CHARS))).strip();
         for (Pattern form : FORMS) {
             Matcher m = form.matcher(plain);
             if (m.find()) {

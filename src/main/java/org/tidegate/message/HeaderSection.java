@@ -116,10 +116,18 @@ record HeaderSection(List<Field> fields, Slice body) {
             return nameEnd > at && i < end && entity.at(i) == ':' ? i : -1;
         }
 
+        /** RFC 5322 §2.2.3: a line break before white space goes, any other break or NUL stands for a space. */
         private static String unfold(String value) {
-            return value.replaceAll("\\r*\\n(?=[ \\t])", "")
-                    .replaceAll("[\\r\\n\\x00]+", " ")
-                    .strip();
+            StringBuilder out = new StringBuilder(value.length());
+            for (int i = 0; i < value.length(); i++) {
+                char c = value.charAt(i);
+                boolean lineBreak = c == '\r' || c == '\n';
+                boolean folded = lineBreak && i + 1 < value.length() && " \t\r\n".indexOf(value.charAt(i + 1)) >= 0;
+                if (!folded) {
+                    out.append(lineBreak || c == 0 ? ' ' : c);
+                }
+            }
+            return out.toString().strip();
         }
 
         private void report() {

@@ -23,6 +23,9 @@ record Parameters(String value, Map<String, String> named) {
     private static final Pattern PARAMETER =
             Pattern.compile(";\\s*([^\\s=;\"]+)\\s*=\\s*(?:\"((?:[^\"\\\\]|\\\\.)*+)\"?|([^;]*))", Pattern.DOTALL);
     private static final Pattern EXTENDED = Pattern.compile("^([^*]+)(?:\\*(\\d{1,3}))?(\\*)?$");
+    /** No honest parameters are longer. */
+    private static final int MOST_CHARS = 20_000;
+
     private static final Parameters NONE = new Parameters("", Map.of());
 
     Optional<String> get(String name) {
@@ -33,7 +36,7 @@ record Parameters(String value, Map<String, String> named) {
         if (field.isEmpty()) {
             return NONE;
         }
-        String text = field.get();
+        String text = field.get().substring(0, Math.min(field.get().length(), MOST_CHARS));
         int semicolon = text.indexOf(';');
         String value = Comments.strip(semicolon < 0 ? text : text.substring(0, semicolon))
                 .strip();
