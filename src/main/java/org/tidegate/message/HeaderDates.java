@@ -53,7 +53,8 @@ public final class HeaderDates {
 
     /** The date-time that the text holds; empty where none can be read. Comments and a weekday are skipped, right or wrong. */
     public static Optional<HeaderDate> parse(String text) {
-        String plain = Comments.strip(text.substring(0, Math.min(text.length(), MOST_CHARS))).strip();
+        String plain = Comments.strip(text.substring(0, Math.min(text.length(), MOST_CHARS)))
+                .strip();
         for (Pattern form : FORMS) {
             Matcher m = form.matcher(plain);
             if (m.find()) {

@@ -29,7 +29,9 @@ class AttachedFilesTest {
 
     @Test
     void tellsTypesByContentNotByClaim() {
-        assertThat(files(read(mail(part("application/octet-stream", "x.heic", jpeg()), part("image/jpeg", "a.jpg", zip(Map.of()))))))
+        assertThat(files(read(mail(
+                        part("application/octet-stream", "x.heic", jpeg()),
+                        part("image/jpeg", "a.jpg", zip(Map.of()))))))
                 .containsExactly("2 image/jpeg MESSAGE", "3 application/zip MESSAGE");
     }
 
@@ -38,7 +40,9 @@ class AttachedFilesTest {
         MailMessage message = read(mail(part("application/pdf", "scan.pdf", SampleMail.pdf(""))));
         assertThat(files(message))
                 .containsExactly(
-                        "2 application/pdf MESSAGE", "2/page-1/image-0 image/jpeg PDF", "2/page-1/image-1 image/png PDF");
+                        "2 application/pdf MESSAGE",
+                        "2/page-1/image-0 image/jpeg PDF",
+                        "2/page-1/image-1 image/png PDF");
         assertThat(message.attachments().get(1).content()).isEqualTo(jpeg());
         assertThat(message.problems()).isEmpty();
     }
@@ -48,7 +52,9 @@ class AttachedFilesTest {
         byte[] inner = zip(Map.of("a/photo.jpg", jpeg()));
         assertThat(files(read(mail(part("application/zip", "z.zip", zip(Map.of("inner.zip", inner)))))))
                 .containsExactly(
-                        "2 application/zip MESSAGE", "2/inner.zip application/zip ZIP", "2/inner.zip/a/photo.jpg image/jpeg ZIP");
+                        "2 application/zip MESSAGE",
+                        "2/inner.zip application/zip ZIP",
+                        "2/inner.zip/a/photo.jpg image/jpeg ZIP");
     }
 
     @Test
@@ -59,16 +65,24 @@ class AttachedFilesTest {
 
     @Test
     void readsAForwardedMessage() {
-        String inner = new String(mail(part("image/jpeg", "f.jpg", jpeg())), StandardCharsets.UTF_8).replace("=b\r", "=c\r").replace("--b", "--c");
+        String inner = new String(mail(part("image/jpeg", "f.jpg", jpeg())), StandardCharsets.UTF_8)
+                .replace("=b\r", "=c\r")
+                .replace("--b", "--c");
         MailMessage message = read(mail("--b\r\nContent-Type: message/rfc822\r\n\r\n" + inner));
         assertThat(files(message)).containsExactly("2/2 image/jpeg FORWARDED_MESSAGE");
         assertThat(message.envelope().text()).startsWith("Hello").contains("subject: Test 07:05");
     }
 
     @ParameterizedTest
-    @CsvSource({"run.exe, ACTIVE_CONTENT", "invoice.js, ACTIVE_CONTENT", "letter.docm, ACTIVE_CONTENT", "photo.jpg.lnk, ACTIVE_CONTENT"})
+    @CsvSource({
+        "run.exe, ACTIVE_CONTENT",
+        "invoice.js, ACTIVE_CONTENT",
+        "letter.docm, ACTIVE_CONTENT",
+        "photo.jpg.lnk, ACTIVE_CONTENT"
+    })
     void warnsOfWhatCouldRun(String name, Problem.Kind kind) {
-        assertThat(read(mail(part("image/jpeg", name, "x".getBytes(StandardCharsets.UTF_8)))).problems())
+        assertThat(read(mail(part("image/jpeg", name, "x".getBytes(StandardCharsets.UTF_8))))
+                        .problems())
                 .extracting(Problem::kind)
                 .as(name)
                 .contains(kind);
@@ -124,7 +138,8 @@ class AttachedFilesTest {
             filename="a;b.jpg"; size=3                             | a;b.jpg
             """)
     void readsFileNames(String parameter, String name) {
-        byte[] mail = mail("--b\r\nContent-Type: image/jpeg\r\nContent-Disposition: attachment; " + parameter + "\r\n\r\nx\r\n");
+        byte[] mail = mail(
+                "--b\r\nContent-Type: image/jpeg\r\nContent-Disposition: attachment; " + parameter + "\r\n\r\nx\r\n");
         assertThat(read(mail).attachments().get(0).fileName()).as(parameter).contains(name);
     }
 

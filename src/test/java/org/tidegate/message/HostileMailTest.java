@@ -38,14 +38,20 @@ class HostileMailTest {
         all.put("nested messages", "Content-Type: message/rfc822\r\n\r\n".repeat(5_000) + "x");
         all.put("html", "Content-Type: text/html\r\n\r\n" + "<div>".repeat(100_000));
         all.put("html of breaks", "Content-Type: text/html\r\n\r\n" + "<br> ".repeat(70_000));
-        all.put("large file", "Content-Type: image/png\r\nContent-Transfer-Encoding: base64\r\n\r\n" + "AAAA".repeat(200_000));
+        all.put(
+                "large file",
+                "Content-Type: image/png\r\nContent-Transfer-Encoding: base64\r\n\r\n" + "AAAA".repeat(200_000));
         return all;
     }
 
     private static String nested(int depth) {
         StringBuilder mail = new StringBuilder();
         for (int i = 0; i < depth; i++) {
-            mail.append("Content-Type: multipart/mixed; boundary=b").append(i).append("\r\n\r\n--b").append(i).append("\r\n");
+            mail.append("Content-Type: multipart/mixed; boundary=b")
+                    .append(i)
+                    .append("\r\n\r\n--b")
+                    .append(i)
+                    .append("\r\n");
         }
         return mail.toString();
     }
@@ -77,7 +83,9 @@ class HostileMailTest {
             }
             int length = random.nextInt(4) == 0 ? random.nextInt(damaged.length) : damaged.length;
             byte[] cut = Arrays.copyOf(damaged, length);
-            assertThatCode(() -> MessageReader.read(cut, Limits.standard())).as("round %d", round).doesNotThrowAnyException();
+            assertThatCode(() -> MessageReader.read(cut, Limits.standard()))
+                    .as("round %d", round)
+                    .doesNotThrowAnyException();
         }
     }
 

@@ -76,8 +76,7 @@ final class SampleMail {
                 PDPage page = new PDPage();
                 document.addPage(page);
                 try (PDPageContentStream content = new PDPageContentStream(document, page)) {
-                    PDImageXObject photo =
-                            JPEGFactory.createFromByteArray(document, jpeg());
+                    PDImageXObject photo = JPEGFactory.createFromByteArray(document, jpeg());
                     content.drawImage(photo, 10, 10);
                     content.drawImage(LosslessFactory.createFromImage(document, picture()), 100, 100);
                 }
@@ -112,7 +111,8 @@ final class SampleMail {
 
     /** A part with its file in base64; a delimiter line of boundary {@code b} before it. */
     static String part(String type, String name, byte[] content) {
-        return "--b\r\nContent-Type: " + type + "; name=\"" + name + "\"\r\nContent-Disposition: attachment; filename=\"" + name
+        return "--b\r\nContent-Type: " + type + "; name=\"" + name
+                + "\"\r\nContent-Disposition: attachment; filename=\"" + name
                 + "\"\r\nContent-Transfer-Encoding: base64\r\n\r\n"
                 + Base64.getMimeEncoder().encodeToString(content) + "\r\n";
     }
@@ -131,6 +131,7 @@ final class SampleMail {
                 part("application/zip", "all.zip", zip(Map.of("in/photo.jpg", jpeg()))),
                 part("application/octet-stream", "letter.docx", docx()),
                 part("application/vnd.ms-excel", "sheet.xls", xls()),
-                "--b\r\nContent-Type: message/rfc822\r\n\r\n" + new String(mail(part("image/jpeg", "f.jpg", jpeg())), StandardCharsets.UTF_8));
+                "--b\r\nContent-Type: message/rfc822\r\n\r\n"
+                        + new String(mail(part("image/jpeg", "f.jpg", jpeg())), StandardCharsets.UTF_8));
     }
 }
