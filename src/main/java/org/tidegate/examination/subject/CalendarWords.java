@@ -1,74 +1,119 @@
 package org.tidegate.examination.subject;
 
 import com.ibm.icu.text.DateFormatSymbols;
+import com.ibm.icu.text.DisplayContext;
+import com.ibm.icu.text.RelativeDateTimeFormatter;
+import com.ibm.icu.text.RelativeDateTimeFormatter.AbsoluteUnit;
+import com.ibm.icu.text.RelativeDateTimeFormatter.Direction;
+import com.ibm.icu.text.SimpleDateFormat;
 import com.ibm.icu.util.Calendar;
+import com.ibm.icu.util.TimeZone;
 import com.ibm.icu.util.ULocale;
-import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
-import java.util.Optional;
+import java.util.Set;
 
-/** Month, weekday and half-of-day words of every locale, from CLDR through ICU4J. */
+/** Months, weekdays, day periods and relative days of every language in CLDR, as ICU4J carries it. */
 final class CalendarWords {
 
-    private static final int[] CONTEXTS = {DateFormatSymbols.FORMAT, DateFormatSymbols.STANDALONE};
-    private static final int[] WIDTHS = {DateFormatSymbols.WIDE, DateFormatSymbols.ABBREVIATED};
+    /** Shorter abbreviations of the other languages are names of people somewhere: only those that people are likely to write here. */
+    private static final Set<String> ABBREVIATING = Set.of(
+            "en", "es", "fr", "de", "pl", "pt", "it", "nl", "da", "nb", "no", "sv", "is", "fi", "ro", "tr", "uk", "ru",
+            "el", "lt", "lv", "et", "cs", "sk", "hr", "hu", "bg", "id", "fil");
 
-    private static final Map<String, Integer> MONTHS = new HashMap<>();
-    private static final Map<String, Integer> WEEKDAYS = new HashMap<>();
-    private static final Map<String, Boolean> HALVES = new HashMap<>();
+    private static final Map<Direction, Integer> DAYS =
+            Map.of(Direction.LAST, -1, Direction.THIS, 0, Direction.NEXT, 1, Direction.LAST_2, -2);
 
-    static {
-        for (ULocale locale : ULocale.getAvailableLocales()) {
-            if (locale.getCountry().isEmpty()) {
-                DateFormatSymbols symbols = new DateFormatSymbols(locale);
-                for (int context : CONTEXTS) {
-                    for (int width : WIDTHS) {
-                        put(MONTHS, symbols.getMonths(context, width), 1);
-                        put(WEEKDAYS, symbols.getWeekdays(context, width), 0);
-                    }
+    private final LexiconBuilder lexicon;
+
+    CalendarWords(LexiconBuilder lexicon) {
+        this.lexicon = lexicon;
+    }
+
+    void addAll() {
+        List.of(ULocale.getAvailableLocales()).stream()
+                .filter(locale -> locale.getCountry().isEmpty())
+                .sorted((a, b) -> {
+                    int byUse = Boolean.compare(abbreviating(b), abbreviating(a));
+                    return byUse != 0 ? byUse : a.getName().compareTo(b.getName());
+                })
+                .forEach(this::add);
+    }
+
+    private static boolean abbreviating(ULocale locale) {
+        return ABBREVIATING.contains(locale.getLanguage());
+    }
+
+    private void add(ULocale locale) {
+        if (locale.getLanguage().isEmpty()) {
+            return;
+        }
+        DateFormatSymbols symbols = new DateFormatSymbols(locale);
+        for (int context : new int[] {DateFormatSymbols.FORMAT, DateFormatSymbols.STANDALONE}) {
+            months(symbols.getMonths(context, DateFormatSymbols.WIDE), 1);
+            months(symbols.getMonths(context, DateFormatSymbols.ABBREVIATED), 3);
+            weekdays(symbols.getWeekdays(context, DateFormatSymbols.WIDE), 2);
+            if (abbreviating(locale)) {
+                weekdays(symbols.getWeekdays(context, DateFormatSymbols.ABBREVIATED), 2);
+                weekdays(symbols.getWeekdays(context, DateFormatSymbols.SHORT), 2);
+            }
+        }
+        periods(locale);
+        relativeDays(locale);
+    }
+
+    private void months(String[] names, int shortest) {
+        for (int m = 0; m < names.length && m < 12; m++) {
+            if (spoken(names[m], shortest)) {
+                lexicon.month(names[m], m + 1);
+            }
+        }
+    }
+
+    private void weekdays(String[] names, int shortest) {
+        for (int d = Calendar.SUNDAY; d < names.length; d++) {
+            if (spoken(names[d], shortest)) {
+                lexicon.weekday(names[d], d == Calendar.SUNDAY ? 7 : d - 1);
+            }
+        }
+    }
+
+    /** Some languages number their months and days: the digits are read elsewhere. */
+    private static boolean spoken(String name, int shortest) {
+        return name.codePoints().noneMatch(Character::isDigit)
+                && name.codePoints().filter(Character::isLetter).count() >= shortest;
+    }
+
+    private void periods(ULocale locale) {
+        for (String pattern : List.of("B", "a", "BBBB")) {
+            SimpleDateFormat format = new SimpleDateFormat(pattern, locale);
+            format.setTimeZone(TimeZone.GMT_ZONE);
+            for (int hour = 0; hour < 24; hour++) {
+                String name = format.format(new java.util.Date(hour * 3_600_000L + 60_000L));
+                if (spoken(name, 2)) {
+                    lexicon.hours(name, 1 << hour);
+                    withoutFunctionWords(name, 1 << hour);
                 }
-                String[] halves = symbols.getAmPmStrings();
-                putHalf(halves[Calendar.AM], false);
-                putHalf(halves[Calendar.PM], true);
-            }
-        }
-        putHalf("am", false);
-        putHalf("pm", true);
-    }
-
-    private CalendarWords() {}
-
-    private static void put(Map<String, Integer> into, String[] words, int first) {
-        for (int i = 0; i < words.length; i++) {
-            String key = key(words[i]);
-            if (key.length() > 1 && !key.chars().allMatch(Character::isDigit) && !key.matches("m?\\d+.*")) {
-                into.putIfAbsent(key, i + first);
             }
         }
     }
 
-    private static void putHalf(String word, boolean afternoon) {
-        String key = key(word);
-        if (!key.isEmpty()) {
-            HALVES.putIfAbsent(key, afternoon);
+    /** "in the morning" is also written "morning". */
+    private void withoutFunctionWords(String name, int mask) {
+        int space = name.lastIndexOf(' ');
+        if (space > 0 && name.length() - space > 3) {
+            lexicon.hours(name.substring(space + 1), mask);
         }
     }
 
-    private static String key(String word) {
-        return Folding.fold(word).replace(".", "").strip();
-    }
-
-    /** 1 for January. */
-    static Optional<Integer> month(String key) {
-        return Optional.ofNullable(MONTHS.get(key));
-    }
-
-    static boolean isWeekday(String key) {
-        return WEEKDAYS.containsKey(key);
-    }
-
-    /** True for the half from noon on. */
-    static Optional<Boolean> afternoon(String key) {
-        return Optional.ofNullable(HALVES.get(key));
+    private void relativeDays(ULocale locale) {
+        RelativeDateTimeFormatter format = RelativeDateTimeFormatter.getInstance(
+                locale, null, RelativeDateTimeFormatter.Style.LONG, DisplayContext.CAPITALIZATION_NONE);
+        DAYS.forEach((direction, offset) -> {
+            String word = format.format(direction, AbsoluteUnit.DAY);
+            if (word != null && spoken(word, 3)) {
+                lexicon.day(word, offset);
+            }
+        });
     }
 }

@@ -2,85 +2,59 @@ package org.tidegate.examination.subject;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.apache.commons.text.similarity.LevenshteinDistance;
 import org.tidegate.rules.Clinic;
 
-/** The clinic's name, code or one of its other names, a typing slip in longer words forgiven. */
-final class ClinicFinder {
+/** Clinics by code, name or alias; a typing slip in a word of four letters and more is forgiven. */
+final class ClinicFinder implements Finder {
 
-    private record Alias(String code, List<String> words) {}
+    private static final int SHORTEST_WITH_SLIP = 4;
 
-    private final List<Alias> aliases = new ArrayList<>();
+    private record Alias(String code, String key) {}
+
+    private final List<Alias> singles = new ArrayList<>();
 
     ClinicFinder(List<Clinic> clinics) {
-        for (Clinic clinic : clinics) {
-            add(clinic.code(), clinic.code());
-            add(clinic.code(), clinic.name());
-            clinic.aliases().forEach(a -> add(clinic.code(), a));
-        }
-        aliases.sort((a, b) -> b.words().size() - a.words().size());
-    }
-
-    private void add(String code, String name) {
-        List<String> words = Tokenizer.tokens(name).stream()
-                .filter(Token::word)
-                .map(Token::key)
-                .toList();
-        if (!words.isEmpty()) {
-            aliases.add(new Alias(code, words));
+        for (Clinic c : clinics) {
+            add(c.code(), c.code());
+            c.aliases().forEach(a -> add(c.code(), a));
         }
     }
 
-    List<Found<String>> find(List<Token> tokens) {
-        List<Found<String>> found = new ArrayList<>();
-        for (int i = 0; i < tokens.size(); i++) {
-            for (Alias alias : aliases) {
-                int end = match(tokens, i, alias);
-                if (end > i) {
-                    int last = withClinicWord(tokens, end);
-                    found.add(new Found<>(alias.code(), i, last, exact(tokens, i, alias) ? 0 : 0.5));
-                    break;
-                }
+    private void add(String code, String alias) {
+        String key = Fold.key(alias);
+        if (key.length() >= SHORTEST_WITH_SLIP && key.indexOf(' ') < 0) {
+            singles.add(new Alias(code, key));
+        }
+    }
+
+    @Override
+    public void find(Line line, int at, Candidates out) {
+        boolean exact = false;
+        for (Lexicon.Match m : line.matches(at)) {
+            if (m.meaning().clinic().isPresent()) {
+                exact = true;
+                emit(line, at, at + m.length(), m.meaning().clinic().get(), -0.2 * (m.length() - 1), out);
             }
         }
-        return found;
-    }
-
-    private static int withClinicWord(List<Token> tokens, int end) {
-        return end < tokens.size()
-                        && List.of("clinic", "klinik", "clinica", "clinique")
-                                .contains(tokens.get(end).key())
-                ? end + 1
-                : end;
-    }
-
-    private static int match(List<Token> tokens, int from, Alias alias) {
-        int at = from;
-        for (String word : alias.words()) {
-            while (at < tokens.size() && at > from && tokens.get(at).mark(".")) {
-                at++;
-            }
-            if (at >= tokens.size()
-                    || !tokens.get(at).word()
-                    || !near(tokens.get(at).key(), word)) {
-                return -1;
-            }
-            at++;
+        if (!exact && line.isWord(at) && line.meaning(at).unknown()) {
+            String key = line.token(at).key();
+            singles.stream()
+                    .filter(a -> key.length() >= SHORTEST_WITH_SLIP && Slips.oneApart(key, a.key()))
+                    .findFirst()
+                    .ifPresent(a -> emit(line, at, at + 1, a.code(), slipCost(line, at), out));
         }
-        return at;
     }
 
-    private static boolean exact(List<Token> tokens, int from, Alias alias) {
-        return tokens.get(from).key().equals(alias.words().get(0));
+    /** A slip at the edge of what else is written is likelier than one among words of a name. */
+    private static double slipCost(Line line, int at) {
+        boolean edge = !line.isWord(at + 1) || !line.isWord(at - 1);
+        boolean capitals = line.token(at).text().equals(line.token(at).text().toUpperCase(java.util.Locale.ROOT));
+        return (edge ? 0.9 : 1.6) - (capitals ? 0.3 : 0);
     }
 
-    private static boolean near(String written, String word) {
-        if (written.equals(word)) {
-            return true;
-        }
-        boolean longEnough = word.length() >= 4 && written.length() >= 4 && written.charAt(0) == word.charAt(0);
-        return longEnough
-                && LevenshteinDistance.getDefaultInstance().apply(written, word) <= (word.length() >= 7 ? 2 : 1)
-                && Math.abs(written.length() - word.length()) <= 1;
+    private static void emit(Line line, int from, int to, String code, double cost, Candidates out) {
+        int end = line.isSign(to, ".") && line.glued(to) ? to + 1 : to;
+        out.add(new Candidate(Candidate.Field.CLINIC, from, end, cost, new Candidate.Words(code)));
+        out.add(Candidate.skip(from, end, cost + 0.7));
     }
 }

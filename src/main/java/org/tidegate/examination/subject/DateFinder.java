@@ -1,212 +1,162 @@
 package org.tidegate.examination.subject;
 
-import java.time.DateTimeException;
-import java.time.LocalDate;
-import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
-import java.util.Optional;
+import org.tidegate.examination.subject.StatedDate.Calendar;
+import org.tidegate.rules.WordKind;
 
-/** Dates in any order, the one nearest the arrival being meant; relative words; months from CLDR. */
-final class DateFinder {
+/** Dates in digits, in any order: 4/5, 4.5.26, 04-05-2026, 2026-05-04, 04052026, 5月4日, "date 0405", the 4th. */
+final class DateFinder implements Finder {
 
-    private static final Map<String, Integer> RELATIVE = Map.ofEntries(
-            Map.entry("today", 0),
-            Map.entry("yesterday", -1),
-            Map.entry("hoy", 0),
-            Map.entry("ayer", -1),
-            Map.entry("anoche", -1),
-            Map.entry("hier", -1),
-            Map.entry("gestern", -1),
-            Map.entry("heute", 0),
-            Map.entry("ieri", -1),
-            Map.entry("oggi", 0),
-            Map.entry("ontem", -1),
-            Map.entry("hoje", 0),
-            Map.entry("wczoraj", -1),
-            Map.entry("dzis", 0),
-            Map.entry("dzisiaj", 0),
-            Map.entry("вчера", -1),
-            Map.entry("сегодня", 0),
-            Map.entry("вчора", -1),
-            Map.entry("сьогодні", 0),
-            Map.entry("gisteren", -1),
-            Map.entry("vandaag", 0),
-            Map.entry("igar", -1),
-            Map.entry("idag", 0));
+    /** What a month before the day costs beside a day before the month. */
+    private static final double MONTH_FIRST = 0.4;
 
-    private final List<Token> tokens;
-    private final LocalDate arrived;
+    private static final String SEPARATORS = "/.-–";
 
-    DateFinder(List<Token> tokens, LocalDate arrived) {
-        this.tokens = tokens;
-        this.arrived = arrived;
-    }
-
-    List<Found<LocalDate>> find() {
-        List<Found<LocalDate>> found = new ArrayList<>();
-        for (int i = 0; i < tokens.size(); i++) {
-            relative(i).ifPresent(found::add);
-            numeric(i).ifPresent(found::add);
-            withMonthWord(i).ifPresent(found::add);
-            compact(i).ifPresent(found::add);
+    @Override
+    public void find(Line line, int at, Candidates out) {
+        if (!line.isNumber(at) || partOfMore(line, at)) {
+            return;
         }
-        return found;
+        parts(line, at, out);
+        compact(line, at, out);
+        withUnits(line, at, out);
+        dayOnly(line, at, out);
     }
 
-    private Optional<Found<LocalDate>> relative(int i) {
-        if (tokens.get(i).key().equals("last")
-                && i + 1 < tokens.size()
-                && tokens.get(i + 1).key().equals("night")) {
-            return Optional.of(new Found<>(arrived.minusDays(1), i, i + 2, 0));
+    private static boolean partOfMore(Line line, int at) {
+        return line.isSign(at - 1, ".:/-") && line.glued(at) && line.glued(at - 1) && line.isNumber(at - 2);
+    }
+
+    private static void parts(Line line, int at, Candidates out) {
+        int second = next(line, at);
+        if (second < 0) {
+            return;
         }
-        Integer days = RELATIVE.get(tokens.get(i).key());
-        return days == null ? Optional.empty() : Optional.of(new Found<>(arrived.plusDays(days), i, i + 1, 0));
-    }
-
-    /** {@code 4/5}, {@code 4.5.26}, {@code 2026-05-04}. */
-    private Optional<Found<LocalDate>> numeric(int i) {
-        if (i + 2 >= tokens.size()
-                || !tokens.get(i).number()
-                || !tokens.get(i + 1).mark("/.-")
-                || !tokens.get(i + 2).number()) {
-            return Optional.empty();
+        int third = next(line, second);
+        boolean sameSign = third >= 0 && line.token(at + 1).key().equals(line.token(second + 1).key());
+        double spaced = line.glued(at + 1) ? 0 : 0.3;
+        if (third >= 0 && sameSign) {
+            threeParts(line, at, second, third, spaced, out);
         }
-        String separator = tokens.get(i + 1).text();
-        boolean third = i + 4 < tokens.size()
-                && tokens.get(i + 3).text().equals(separator)
-                && tokens.get(i + 4).number();
-        int a = value(i);
-        int b = value(i + 2);
-        if (third) {
-            int c = value(i + 4);
-            List<LocalDate> orders =
-                    tokens.get(i).text().length() == 4 ? dates(a, b, c, a, c, b) : dates(year(c), b, a, year(c), a, b);
-            return nearest(orders).map(d -> new Found<>(d, i, i + 5, 0));
-        }
-        double cost = separator.equals("/") ? 0.1 : separator.equals("-") ? 1 : 0.5;
-        List<LocalDate> orders = dates(arrived.getYear(), b, a, arrived.getYear(), a, b);
-        int end = i + 3 < tokens.size()
-                        && tokens.get(i + 3).mark(".")
-                        && tokens.get(i + 3).glued()
-                ? i + 4
-                : i + 3;
-        return nearest(orders)
-                .map(d -> new Found<>(
-                        d, i, end, cost + 0.3 * Math.min(10, Math.abs(ChronoUnit.DAYS.between(d, arrived)))));
-    }
-
-    /** {@code 4 May}, {@code May 4th}, {@code 5MAY}, {@code 04-May-26}, {@code 4 de mayo}. */
-    private Optional<Found<LocalDate>> withMonthWord(int i) {
-        Optional<Integer> month =
-                tokens.get(i).word() ? CalendarWords.month(tokens.get(i).key()) : Optional.empty();
-        if (month.isEmpty()) {
-            return Optional.empty();
-        }
-        int before = skipBack(i - 1);
-        if (before >= 0 && day(before)) {
-            return build(month.get(), value(before), before, yearAfter(i + 1), i + 1);
-        }
-        int after = i + 1 < tokens.size() && tokens.get(i + 1).mark(".") ? i + 2 : i + 1;
-        if (after < tokens.size()
-                && day(after)
-                && !(after + 1 < tokens.size() && tokens.get(after + 1).mark(":.h"))) {
-            int end = ordinal(after + 1) ? after + 2 : after + 1;
-            return build(month.get(), value(after), i, yearAfter(end), end);
-        }
-        return Optional.empty();
-    }
-
-    private Optional<Found<LocalDate>> build(int month, int day, int from, Optional<Integer> yearAt, int end) {
-        int year = yearAt.map(y -> year(value(y))).orElse(arrived.getYear());
-        return dates(year, month, day).stream()
-                .findFirst()
-                .map(d -> new Found<>(d, from, yearAt.map(y -> y + 1).orElse(end), 0));
-    }
-
-    private Optional<Integer> yearAfter(int at) {
-        int i = at < tokens.size() && tokens.get(at).mark(",.-/") ? at + 1 : at;
-        boolean year = i < tokens.size()
-                && tokens.get(i).number()
-                && (tokens.get(i).text().startsWith("20")
-                                && tokens.get(i).text().length() == 4
-                        || i > at
-                                && tokens.get(at).mark("-/")
-                                && tokens.get(i).text().length() == 2);
-        return year ? Optional.of(i) : Optional.empty();
-    }
-
-    /** Over ordinal endings, {@code de}, dots and hyphens back to a day. */
-    private int skipBack(int at) {
-        int i = at;
-        while (i >= 0
-                && (tokens.get(i).mark(".-/")
-                        || ordinal(i)
-                        || List.of("de", "of", "d").contains(tokens.get(i).key()))) {
-            i--;
-        }
-        return at - i <= 3 ? i : -1;
-    }
-
-    private boolean ordinal(int i) {
-        return i < tokens.size()
-                && i >= 0
-                && List.of("st", "nd", "rd", "th", "er", "o")
-                        .contains(tokens.get(i).key())
-                && tokens.get(i).glued();
-    }
-
-    /** {@code date 0705}: day and month run together, only behind a word that says so. */
-    private Optional<Found<LocalDate>> compact(int i) {
-        boolean told = i > 0
-                && List.of("date", "fecha", "datum", "data")
-                        .contains(tokens.get(i - 1).key());
-        if (!told || !tokens.get(i).number() || tokens.get(i).text().length() != 4) {
-            return Optional.empty();
-        }
-        int a = value(i) / 100;
-        int b = value(i) % 100;
-        return nearest(dates(arrived.getYear(), b, a, arrived.getYear(), a, b))
-                .map(d -> new Found<>(d, i - 1, i + 1, 0));
-    }
-
-    private boolean day(int i) {
-        return tokens.get(i).number()
-                && tokens.get(i).text().length() <= 2
-                && value(i) >= 1
-                && value(i) <= 31
-                && !(i >= 2 && tokens.get(i - 1).mark(":") && tokens.get(i - 2).number());
-    }
-
-    private int value(int i) {
-        String digits = tokens.get(i).text();
-        return digits.length() > 6 ? -1 : Integer.parseInt(digits);
-    }
-
-    private static int year(int written) {
-        return written < 100 ? 2000 + written : written;
-    }
-
-    /** The valid ones of the given year, month, day triples. */
-    private static List<LocalDate> dates(int... triples) {
-        List<LocalDate> dates = new ArrayList<>();
-        for (int i = 0; i < triples.length; i += 3) {
-            date(triples[i], triples[i + 1], triples[i + 2]).ifPresent(dates::add);
-        }
-        return dates;
-    }
-
-    private static Optional<LocalDate> date(int year, int month, int day) {
-        try {
-            return Optional.of(LocalDate.of(year, month, day));
-        } catch (DateTimeException e) {
-            return Optional.empty();
+        if (third < 0 || !line.glued(second + 1)) {
+            double cost = line.isSign(at + 1, "/") ? 0 : line.isSign(at + 1, ".") ? 0.3 : 0.6;
+            List<StatedDate.Option> options = dayAndMonth(0, line.token(at), line.token(second));
+            emit(line, at, trailing(line, second + 1), cost + spaced, options, out);
         }
     }
 
-    private Optional<LocalDate> nearest(List<LocalDate> dates) {
-        return dates.stream()
-                .min(java.util.Comparator.comparingLong(d -> Math.abs(ChronoUnit.DAYS.between(d, arrived))));
+    /** The number behind one separator, -1 for none. */
+    private static int next(Line line, int at) {
+        boolean tight = line.glued(at + 1) == line.glued(at + 2);
+        return line.isSign(at + 1, SEPARATORS) && line.isNumber(at + 2) && tight ? at + 2 : -1;
+    }
+
+    private static int trailing(Line line, int at) {
+        return line.isSign(at, ".") && line.glued(at) ? at + 1 : at;
+    }
+
+    private static void threeParts(Line line, int a, int b, int c, double cost, Candidates out) {
+        List<StatedDate.Option> options = new ArrayList<>();
+        if (line.token(a).digits() == 4) {
+            options.addAll(option(line.token(a).number(), line.token(b).number(), line.token(c).number(), 0));
+        } else if (line.token(c).digits() == 4 || line.token(c).digits() == 2) {
+            int year = year(line.token(c));
+            options.addAll(dayAndMonth(year, line.token(a), line.token(b)));
+            if (line.token(a).digits() == 2 && line.token(c).digits() == 2) {
+                options.addAll(option(year(line.token(a)), line.token(b).number(), line.token(c).number(), 0.8));
+            }
+        }
+        emit(line, a, trailing(line, c + 1), cost, options, out);
+    }
+
+    static int year(Token t) {
+        return t.digits() == 4 ? t.number() : 2000 + t.number();
+    }
+
+    private static List<StatedDate.Option> dayAndMonth(int year, Token a, Token b) {
+        if (a.digits() > 2 || b.digits() > 2) {
+            return List.of();
+        }
+        List<StatedDate.Option> options = new ArrayList<>(option(year, b.number(), a.number(), 0));
+        options.addAll(option(year, a.number(), b.number(), MONTH_FIRST));
+        return options;
+    }
+
+    private static List<StatedDate.Option> option(int year, int month, int day, double cost) {
+        return StatedDate.valid(year, month, day) ? List.of(new Calendar(year, month, day, cost)) : List.of();
+    }
+
+    private static void emit(
+            Line line, int from, int to, double cost, List<StatedDate.Option> options, Candidates out) {
+        double cued = line.after(from, WordKind.DATE_CUE) ? cost - 0.4 : cost;
+        double labelled = line.after(from, WordKind.LABEL) ? cued + 1 : cued;
+        if (!options.isEmpty()) {
+            out.add(new Candidate(Candidate.Field.DATE, from, to, labelled, new StatedDate(options)));
+            out.add(Candidate.skip(from, to, 1.4));
+        }
+    }
+
+    private static void compact(Line line, int at, Candidates out) {
+        String s = line.token(at).text();
+        if (line.glued(at) && line.isWord(at - 1)) {
+            return;
+        }
+        List<StatedDate.Option> options = new ArrayList<>();
+        switch (s.length()) {
+            case 8 -> {
+                options.addAll(option(part(s, 0, 4), part(s, 4, 6), part(s, 6, 8), 0));
+                options.addAll(option(part(s, 4, 8), part(s, 2, 4), part(s, 0, 2), 0));
+                options.addAll(option(part(s, 4, 8), part(s, 0, 2), part(s, 2, 4), MONTH_FIRST));
+            }
+            case 6 -> {
+                options.addAll(option(2000 + part(s, 4, 6), part(s, 2, 4), part(s, 0, 2), 0));
+                options.addAll(option(2000 + part(s, 0, 2), part(s, 2, 4), part(s, 4, 6), 0.3));
+                options.addAll(option(2000 + part(s, 4, 6), part(s, 0, 2), part(s, 2, 4), MONTH_FIRST));
+            }
+            case 4 -> {
+                options.addAll(option(0, part(s, 2, 4), part(s, 0, 2), 0));
+                options.addAll(option(0, part(s, 0, 2), part(s, 2, 4), MONTH_FIRST));
+            }
+            default -> {}
+        }
+        boolean cued = line.after(at, WordKind.DATE_CUE);
+        double cost = s.length() == 8 ? 0.3 : s.length() == 6 ? 0.8 : 1.6;
+        emit(line, at, at + 1, cued ? cost / 4 : cost, options, out);
+    }
+
+    private static int part(String s, int from, int to) {
+        return Integer.parseInt(s.substring(from, to));
+    }
+
+    /** 2026年5月4日, 5월 4일, ngày 4 tháng 5. */
+    private static void withUnits(Line line, int at, Candidates out) {
+        if (line.is(at + 1, WordKind.YEAR_UNIT) && line.token(at).digits() == 4 && line.isNumber(at + 2)) {
+            monthUnit(line, at, at + 2, line.token(at).number(), out);
+        }
+        monthUnit(line, at, at, 0, out);
+        boolean behind = line.is(at + 1, WordKind.MONTH_UNIT) && line.isNumber(at + 2) && !line.glued(at + 1);
+        if (behind) {
+            emit(line, at, at + 3, -0.2, option(0, line.token(at + 2).number(), line.token(at).number(), 0), out);
+        }
+    }
+
+    private static void monthUnit(Line line, int from, int month, int year, Candidates out) {
+        if (line.is(month + 1, WordKind.MONTH_UNIT) && line.isNumber(month + 2) && line.glued(month + 1)) {
+            int end = line.is(month + 3, WordKind.DAY_UNIT) ? month + 4 : month + 3;
+            int day = line.token(month + 2).number();
+            emit(line, from, end, 0, option(year, line.token(month).number(), day, 0), out);
+        }
+    }
+
+    /** The 4th; 4日. */
+    private static void dayOnly(Line line, int at, Candidates out) {
+        boolean unit = line.glued(at + 1) && (line.is(at + 1, WordKind.ORDINAL) || line.is(at + 1, WordKind.DAY_UNIT));
+        int day = line.token(at).number();
+        boolean weekdayBefore = line.meaning(line.isSign(at - 1, ".,") ? at - 2 : at - 1).weekday() > 0;
+        if (day >= 1 && day <= 31 && line.token(at).digits() <= 2 && (unit || weekdayBefore)) {
+            StatedDate date = StatedDate.of(new Calendar(0, 0, day, 0));
+            out.add(new Candidate(Candidate.Field.DATE, at, unit ? at + 2 : at + 1, unit ? 0.5 : 1, date));
+        }
     }
 }

@@ -1,13 +1,34 @@
 package org.tidegate.examination.subject;
 
-import java.time.LocalDateTime;
-import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import org.tidegate.rules.WordKind;
 
-/** One way to understand a line's time and date. */
+/**
+ * Everything a word or phrase can mean, over all languages.
+ *
+ * @param month 1 to 12, 0 for none
+ * @param weekday ISO 1 (Monday) to 7, 0 for none
+ * @param hours a bit for each hour of the day that a day-period word covers, 0 for none
+ * @param dayOffset days from today, for relative words
+ * @param number value of a number word, -1 for none
+ */
 record Meaning(
-        Optional<LocalDateTime> time,
-        Optional<String> statedZone,
-        boolean dateStated,
-        Map<String, Found<?>> parts,
-        double cost) {}
+        int month, int weekday, int hours, @Nullable Integer dayOffset, int number, Set<WordKind> kinds, Optional<String> clinic) {
+
+    static final Meaning NONE = new Meaning(0, 0, 0, null, -1, Set.of(), Optional.empty());
+
+    boolean is(WordKind kind) {
+        return kinds.contains(kind);
+    }
+
+    boolean unknown() {
+        return this == NONE;
+    }
+
+    /** Part of dates and times only. */
+    boolean calendar() {
+        return month > 0 || weekday > 0 || hours != 0 || dayOffset != null;
+    }
+}

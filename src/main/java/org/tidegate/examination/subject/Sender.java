@@ -1,26 +1,52 @@
 package org.tidegate.examination.subject;
 
-import java.util.HashSet;
-import java.util.Optional;
-import java.util.Set;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
 
-/** What the sender is called by his own mail program. */
-record Sender(Optional<String> displayName, Optional<String> address) {
+/** What the sender's address line tells about names: a hint for the reading, never a source of it. */
+final class Sender {
 
-    /** Folded words of display name and local part. */
-    Set<String> words() {
-        Set<String> all = new HashSet<>();
-        displayName.ifPresent(n -> Tokenizer.tokens(n).stream()
-                .filter(Token::word)
-                .map(Token::key)
-                .filter(k -> k.length() > 1)
-                .forEach(all::add));
-        address.map(a -> a.substring(0, Math.max(0, a.indexOf('@'))))
-                .ifPresent(l -> Tokenizer.tokens(l).stream()
-                        .filter(Token::word)
-                        .map(Token::key)
-                        .filter(k -> k.length() > 2)
-                        .forEach(all::add));
-        return all;
+    private static final int SHORTEST_INSIDE = 4;
+
+    private final List<String> words;
+    private final String localPart;
+
+    Sender(StatedText text, Tokenizer tokenizer) {
+        words = new ArrayList<>();
+        String display = Cleaner.clean(text.fromDisplayName().orElse(""), 200).text();
+        tokenizer.tokens(display, 20).stream().filter(Token::isWord).forEach(t -> words.add(t.key()));
+        String address = text.fromAddress().orElse("");
+        int at = address.indexOf('@');
+        localPart = Fold.key(at < 0 ? address : address.substring(0, Math.min(at, 100)));
+        for (String part : localPart.split("[^\\p{L}]+")) {
+            if (part.length() > 1) {
+                words.add(part);
+            }
+        }
+    }
+
+    /** The word is part of the sender's own name, spelled the same or nearly so. */
+    boolean names(String key) {
+        if (key.length() < 2) {
+            return false;
+        }
+        for (String w : words) {
+            if (w.equals(key) || key.length() > 3 && w.length() > 3 && Slips.oneApart(w, key)) {
+                return true;
+            }
+        }
+        return key.length() >= SHORTEST_INSIDE && localPart.contains(key);
+    }
+
+    /** Mail programs and mass mailers, by the address they use (RFC 2142, RFC 3834). */
+    boolean machine() {
+        String local = localPart.toLowerCase(Locale.ROOT);
+        return local.startsWith("mailer-daemon")
+                || local.startsWith("postmaster")
+                || local.replace("-", "").replace("_", "").startsWith("noreply")
+                || local.startsWith("donotreply")
+                || local.startsWith("newsletter")
+                || local.startsWith("bounce");
     }
 }

@@ -1,137 +1,107 @@
 package org.tidegate.examination.subject;
 
-import com.ibm.icu.text.RuleBasedNumberFormat;
-import com.ibm.icu.util.ULocale;
-import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
-import org.tidegate.examination.subject.TimeFinder.Clock;
+import org.tidegate.rules.WordKind;
 
-/** Clock times in words: {@code half nine}, {@code ten to six}, {@code half past 10}, {@code las nueve y media}. Number words from CLDR. */
-final class SpokenTimes {
+/** Times in words: half nine, ten to six, a las nueve y media, wpół do dziesiątej; noon and midnight. */
+final class SpokenTimes implements Finder {
 
-    private static final List<String> LANGUAGES =
-            List.of("en", "es", "fr", "de", "pt", "it", "nl", "sv", "nb", "da", "pl");
-    private static final Map<String, Integer> NUMBERS = new HashMap<>();
-    private static final Map<String, Integer> PARTS = Map.ofEntries(
-            Map.entry("half", 30),
-            Map.entry("quarter", 15),
-            Map.entry("media", 30),
-            Map.entry("cuarto", 15),
-            Map.entry("demie", 30),
-            Map.entry("quart", 15),
-            Map.entry("meia", 30),
-            Map.entry("mezza", 30),
-            Map.entry("mezzo", 30),
-            Map.entry("viertel", 15),
-            Map.entry("kwart", 15),
-            Map.entry("kvart", 15));
-    private static final List<String> AFTER = List.of("past", "after", "nach", "over", "y", "et", "e");
-    private static final List<String> BEFORE = List.of("to", "till", "vor", "voor", "menos", "moins", "meno");
-    /** Languages in which {@code half nine} is 8:30 have words of their own for half. */
-    private static final List<String> HALF_BEFORE = List.of("halb", "halv", "half_nl");
+    private static final int LAST_HOUR = 24;
 
-    static {
-        for (String language : LANGUAGES) {
-            RuleBasedNumberFormat spell =
-                    new RuleBasedNumberFormat(new ULocale(language), RuleBasedNumberFormat.SPELLOUT);
-            for (int n = 1; n <= 29; n++) {
-                String word = Folding.fold(spell.format(n)).replace("\u00ad", "");
-                if (!word.contains(" ")) {
-                    NUMBERS.putIfAbsent(word, n);
+    private final Map<String, List<SpokenPattern>> byFirstWord = new HashMap<>();
+    private final List<SpokenPattern> numberFirst = new ArrayList<>();
+
+    SpokenTimes() {
+        for (Resources.Row row : Resources.rows("spoken-times.txt")) {
+            SpokenPattern pattern = SpokenPattern.of(row.key(), row.value());
+            if (pattern.startsWithSlot()) {
+                numberFirst.add(pattern);
+            } else {
+                byFirstWord
+                        .computeIfAbsent(pattern.elements().get(0), k -> new ArrayList<>())
+                        .add(pattern);
+            }
+        }
+    }
+
+    @Override
+    public void find(Line line, int at, Candidates out) {
+        fixed(line, at, out);
+        boolean number = line.isNumber(at) || line.matches(at).stream().anyMatch(m -> m.meaning().number() >= 0);
+        List<SpokenPattern> patterns =
+                number ? numberFirst : byFirstWord.getOrDefault(line.token(at).key(), List.of());
+        patterns.forEach(p -> new Run(line, p, out).match(0, at, at, new Said(-1, 0, 0)));
+        if (number && line.isWord(at)) {
+            byFirstWord
+                    .getOrDefault(line.token(at).key(), List.of())
+                    .forEach(p -> new Run(line, p, out).match(0, at, at, new Said(-1, 0, 0)));
+        }
+    }
+
+    private static void fixed(Line line, int at, Candidates out) {
+        int noon = line.length(at, WordKind.NOON);
+        int midnight = line.length(at, WordKind.MIDNIGHT);
+        if (noon > 0) {
+            out.add(new Candidate(Candidate.Field.TIME, at, at + noon, 1.2, ClockTime.of(12 * 60, true)));
+        }
+        if (midnight > 0) {
+            out.add(new Candidate(Candidate.Field.TIME, at, at + midnight, 1.2, ClockTime.of(0, true)));
+        }
+    }
+
+    /** @param digits slots that digits filled */
+    private record Said(int hour, int minute, int digits) {
+
+        Said with(boolean isHour, int value, boolean digit) {
+            return new Said(isHour ? value : hour, isHour ? minute : value, digits + (digit ? 1 : 0));
+        }
+    }
+
+    private record Run(Line line, SpokenPattern pattern, Candidates out) {
+
+        void match(int element, int at, int start, Said said) {
+            if (element == pattern.elements().size()) {
+                emit(start, at, said);
+                return;
+            }
+            int i = element > 0 && line.isSign(at, "-.") && line.has(at + 1) ? at + 1 : at;
+            if (!line.has(i)) {
+                return;
+            }
+            String wanted = pattern.elements().get(element);
+            if (wanted.startsWith("{")) {
+                slot(element, i, start, said, wanted);
+            } else if (line.isWord(i) && line.token(i).key().equals(wanted)) {
+                match(element + 1, i + 1, start, said);
+            }
+        }
+
+        private void slot(int element, int i, int start, Said said, String slot) {
+            boolean hour = slot.equalsIgnoreCase("{h}");
+            boolean wordsOnly = Character.isUpperCase(slot.charAt(1));
+            if (line.isNumber(i) && !wordsOnly && line.token(i).digits() <= 2) {
+                match(element + 1, i + 1, start, said.with(hour, line.token(i).number(), true));
+            }
+            for (Lexicon.Match m : line.matches(i)) {
+                if (m.meaning().number() >= 0) {
+                    match(element + 1, i + m.length(), start, said.with(hour, m.meaning().number(), false));
                 }
             }
         }
-        NUMBERS.put("una", 1);
-        NUMBERS.put("noon", 12);
-    }
 
-    private final List<Token> tokens;
-
-    SpokenTimes(List<Token> tokens) {
-        this.tokens = tokens;
-    }
-
-    List<Found<Clock>> find() {
-        List<Found<Clock>> found = new ArrayList<>();
-        for (int i = 0; i < tokens.size(); i++) {
-            partFirst(i).ifPresent(found::add);
-            hourFirst(i).ifPresent(found::add);
+        private void emit(int from, int to, Said said) {
+            boolean valid = said.hour() <= LAST_HOUR && said.minute() <= 59 && (said.hour() >= 0 || !pattern.hasHour());
+            boolean bareDigits = said.digits() > 0 && pattern.minutes() == 0 && pattern.spoken() == 0;
+            if (!valid || bareDigits && pattern.elements().size() == 2 && pattern.elements().get(0).length() < 2) {
+                return;
+            }
+            int minutes = pattern.time(Math.max(0, said.hour()), said.minute());
+            boolean known = said.hour() > 12 || said.hour() < 0 || minutes >= 13 * 60;
+            double cost = 0.4 + 0.8 * said.digits() + (pattern.elements().size() < 3 ? 0.3 : 0);
+            out.add(new Candidate(Candidate.Field.TIME, from, to, cost - 0.2 * (to - from), ClockTime.of(minutes, known)));
         }
-        return found;
-    }
-
-    /** {@code ten to six}, {@code half past 10}, {@code half nine}, {@code halb neun}. */
-    private Optional<Found<Clock>> partFirst(int i) {
-        Optional<Integer> minutes = part(i);
-        boolean earlier = HALF_BEFORE.contains(tokens.get(i).key());
-        if (earlier && hour(i + 1).isPresent()) {
-            return clock(hour(i + 1).get() - 1, 30, i, i + 2);
-        }
-        if (minutes.isEmpty() || i + 1 >= tokens.size()) {
-            return Optional.empty();
-        }
-        String joint = tokens.get(i + 1).key();
-        if (AFTER.subList(0, 4).contains(joint) && hour(i + 2).isPresent()) {
-            return clock(hour(i + 2).get(), minutes.get(), i, i + 3);
-        }
-        if (BEFORE.subList(0, 4).contains(joint) && hour(i + 2).isPresent()) {
-            return clock(hour(i + 2).get() - 1, 60 - minutes.get(), i, i + 3);
-        }
-        boolean bareHalf = tokens.get(i).key().equals("half") && hour(i + 1).isPresent();
-        return bareHalf ? clock(hour(i + 1).get(), 30, i, i + 2) : Optional.empty();
-    }
-
-    /** {@code nueve y media}, {@code neuf heures et quart}, {@code diez menos cuarto}. */
-    private Optional<Found<Clock>> hourFirst(int i) {
-        Optional<Integer> hour = hour(i);
-        int at = i + 1 < tokens.size() && tokens.get(i + 1).key().startsWith("heure") ? i + 2 : i + 1;
-        if (hour.isEmpty() || at + 1 >= tokens.size()) {
-            return Optional.empty();
-        }
-        String joint = tokens.get(at).key();
-        int value = tokens.get(at + 1).key().equals("le") && at + 2 < tokens.size() ? at + 2 : at + 1;
-        Optional<Integer> minutes = part(value);
-        if (minutes.isEmpty()) {
-            return Optional.empty();
-        }
-        if (AFTER.subList(4, 7).contains(joint)) {
-            return clock(hour.get(), minutes.get(), i, value + 1);
-        }
-        return BEFORE.subList(4, 7).contains(joint)
-                ? clock(hour.get() - 1, 60 - minutes.get(), i, value + 1)
-                : Optional.empty();
-    }
-
-    private Optional<Integer> part(int i) {
-        if (i >= tokens.size()) {
-            return Optional.empty();
-        }
-        String key = tokens.get(i).key();
-        return Optional.ofNullable(PARTS.get(key)).or(() -> number(i)).filter(n -> n > 0 && n < 60);
-    }
-
-    private Optional<Integer> hour(int i) {
-        return number(i).filter(n -> n >= 1 && n <= 24);
-    }
-
-    private Optional<Integer> number(int i) {
-        if (i >= tokens.size()) {
-            return Optional.empty();
-        }
-        Token t = tokens.get(i);
-        boolean digits = t.number()
-                && t.text().length() <= 2
-                && !(i + 1 < tokens.size() && tokens.get(i + 1).mark(":."));
-        return digits ? Optional.of(Integer.parseInt(t.text())) : Optional.ofNullable(NUMBERS.get(t.key()));
-    }
-
-    private static Optional<Found<Clock>> clock(int hour, int minute, int from, int to) {
-        int h = minute == 60 ? hour + 1 : hour;
-        return Optional.of(new Found<>(
-                new Clock(LocalTime.of(Math.floorMod(h, 24), minute % 60), false), from, to, 0.2));
     }
 }

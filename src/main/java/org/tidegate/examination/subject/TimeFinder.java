@@ -1,171 +1,193 @@
 package org.tidegate.examination.subject;
 
-import java.time.LocalTime;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Optional;
+import org.tidegate.rules.WordKind;
 
-/** Clock times written with digits: {@code 9.05am}, {@code 17h36}, {@code 0509HRS}, {@code o9:47}. */
-final class TimeFinder {
+/** Times in digits: 6.42pm, 0509HRS, 17h36, 9:31, 0531, kl 7, with the zone beside them. */
+final class TimeFinder implements Finder {
 
-    private static final String SEPARATORS = ":.：·h";
+    private static final String SEPARATORS = ":.;,-'’·";
 
-    private final List<Token> tokens;
+    private final Zones zones;
 
-    TimeFinder(List<Token> tokens) {
-        this.tokens = tokens;
+    TimeFinder(Zones zones) {
+        this.zones = zones;
     }
 
-    /** A wall time; {@code halfKnown} is false where it might be meant on a twelve-hour clock. */
-    record Clock(LocalTime time, boolean halfKnown) {}
-
-    List<Found<Clock>> find() {
-        List<Found<Clock>> found = new ArrayList<>();
-        for (int i = 0; i < tokens.size(); i++) {
-            pair(i).ifPresent(found::add);
-            compact(i).ifPresent(found::add);
-            hourOnly(i).ifPresent(found::add);
+    @Override
+    public void find(Line line, int at, Candidates out) {
+        if (!line.isNumber(at) || insideLongerNumber(line, at)) {
+            return;
         }
-        return found;
+        Optional<Digits> found = separated(line, at).or(() -> compact(line, at)).or(() -> hourOnly(line, at));
+        found.ifPresent(d -> add(line, at, d, out));
     }
 
-    /** Hour, separator, minute. */
-    private Optional<Found<Clock>> pair(int i) {
-        Token hour = tokens.get(i);
-        if (!hour.number() || hour.text().length() > 2 || i + 2 >= tokens.size()) {
+    /** Hour and minute up to a token, before am or pm and the like. */
+    private record Digits(int hour, int minute, int end, double cost, boolean leadingZero) {}
+
+    private void add(Line line, int at, Digits d, Candidates out) {
+        int end = d.end();
+        double cost = d.cost();
+        boolean unit = line.length(end, WordKind.HOUR_UNIT) > 0 && !line.is(end, WordKind.OF);
+        if (unit) {
+            end += line.length(end, WordKind.HOUR_UNIT);
+            cost = Math.min(cost, 0.2);
+        }
+        int period = glued12(line, end, d);
+        ClockTime time = ClockTime.of(d.hour() * 60 + d.minute(), d.hour() > 12 || d.hour() == 0 || d.leadingZero());
+        if (period != 0) {
+            time = ClockTime.of(d.hour() % 12 * 60 + d.minute(), false).within(period);
+            end = line.isSign(end, ".") ? end + 1 : end;
+            end += line.matches(end).get(0).length();
+            end = line.isSign(end, ".") ? end + 1 : end;
+            cost = 0;
+        }
+        cost += context(line, at, end);
+        emit(line, at, end, time, cost, out);
+    }
+
+    private void emit(Line line, int at, int end, ClockTime time, double cost, Candidates out) {
+        out.add(new Candidate(Candidate.Field.TIME, at, end, cost, time));
+        out.add(Candidate.skip(at, end, cost + 1.2));
+        for (Zones.Found z : zones.after(line, end)) {
+            ClockTime zoned = time.in(z.zone(), z.text());
+            out.add(new Candidate(Candidate.Field.TIME, at, z.end(), cost - 0.5 + z.cost(), zoned));
+            out.add(Candidate.skip(at, z.end(), cost + (z.home() ? 1.5 : 0.4)));
+        }
+    }
+
+    /** Half-of-day words that belong to a time of up to 12 hours: am, p.m., 上午. */
+    private static int glued12(Line line, int end, Digits d) {
+        int at = line.isSign(end, ".") ? end + 1 : end;
+        if (d.hour() > 12 || !line.isWord(at) || line.matches(at).isEmpty()) {
+            return 0;
+        }
+        Meaning m = line.matches(at).get(0).meaning();
+        boolean half = m.is(WordKind.MORNING) || m.is(WordKind.EVENING);
+        return half && line.token(at).text().length() <= 5 ? m.hours() : 0;
+    }
+
+    private static double context(Line line, int at, int end) {
+        double cost = 0;
+        if (line.after(at, WordKind.TIME_CUE)) {
+            cost -= 0.4;
+        }
+        if (line.after(at, WordKind.LABEL) && !line.after(at, WordKind.TIME_CUE)) {
+            cost += 1.5;
+        }
+        if (line.after(at, WordKind.DATE_CUE) && !line.after(at, WordKind.TIME_CUE)) {
+            cost += 0.8;
+        }
+        return line.isSign(end, "%°€$£") ? cost + 4 : cost;
+    }
+
+    private static boolean insideLongerNumber(Line line, int at) {
+        return line.isSign(at - 1, ".:/,-+") && line.glued(at) && line.glued(at - 1) && line.isNumber(at - 2)
+                || line.isSign(at - 1, "+") && line.glued(at)
+                || line.glued(at) && line.isWord(at - 1) && codeBefore(line, at - 1);
+    }
+
+    /** Letters glued before a number make a code, unless they are a word of time or separate a run without spaces. */
+    private static boolean codeBefore(Line line, int word) {
+        Meaning m = line.meaning(word);
+        boolean known = m.hours() != 0 || m.month() > 0 || m.is(WordKind.TIME_CUE) || m.is(WordKind.HOUR_UNIT)
+                || m.is(WordKind.DAY_UNIT) || m.clinic().isPresent() || m.weekday() > 0;
+        return !known && !Tokenizer.unspaced(line.token(word).text().codePointAt(0));
+    }
+
+    private static Optional<Digits> separated(Line line, int at) {
+        Token hour = line.token(at);
+        if (hour.digits() > 2 || hour.number() > 24) {
             return Optional.empty();
         }
-        Token separator = tokens.get(i + 1);
-        Token minute = tokens.get(i + 2);
-        boolean joined = separator.mark(SEPARATORS)
-                || separator.key().equals("h")
-                || separator.mark("-,;/") && timeAround(i, i + 3);
-        if (!joined || !minute.number() || minute.text().length() != 2 || separator.mark(".,") && decimal(i)) {
+        int minuteAt = minuteAt(line, at);
+        if (minuteAt < 0) {
             return Optional.empty();
         }
-        double cost = separator.mark(".-,;/") ? 0.6 : 0;
-        if (separator.mark(".") && datelike(i)) {
-            cost += 2;
-        }
-        return clock(hour.text(), minute.text(), i, seconds(i + 3), cost);
-    }
-
-    /** Skips seconds behind the minutes. */
-    private int seconds(int at) {
-        boolean follows = at + 1 < tokens.size()
-                && tokens.get(at).mark(":")
-                && tokens.get(at + 1).number()
-                && tokens.get(at + 1).text().length() == 2;
-        return follows ? at + 2 : at;
-    }
-
-    /** {@code 36.6}, {@code 2.500}: no minute. {@code 4.5.26}: part of a date. */
-    private boolean decimal(int i) {
-        boolean before = i >= 2
-                && tokens.get(i - 1).mark("./")
-                && tokens.get(i - 1).glued()
-                && tokens.get(i - 2).number();
-        boolean after = i + 4 < tokens.size()
-                && tokens.get(i + 3).mark("./")
-                && tokens.get(i + 3).glued()
-                && tokens.get(i + 4).number()
-                && tokens.get(i + 4).glued();
-        return before || after;
-    }
-
-    private boolean datelike(int i) {
-        int month = Integer.parseInt(tokens.get(i + 2).text());
-        return month >= 1 && month <= 12 && tokens.get(i + 2).text().startsWith("0") && !timeAround(i, i + 3);
-    }
-
-    private boolean timeAround(int from, int to) {
-        boolean before = from > 0
-                && List.of("at", "time", "um", "kl", "a las", "godz", "g", "ore", "as")
-                        .contains(tokens.get(from - 1).key());
-        return before || half(to).isPresent() || to < tokens.size() && unit(tokens.get(to));
-    }
-
-    private static boolean unit(Token t) {
-        return List.of("h", "hrs", "hr", "hours", "uhr", "uur", "godz").contains(t.key());
-    }
-
-    /** Four digits, or three: {@code 0531}, {@code 0737hrs}. */
-    private Optional<Found<Clock>> compact(int i) {
-        Token t = tokens.get(i);
-        if (!t.number() || t.text().length() != 4) {
+        Token minute = line.token(minuteAt);
+        boolean hourWord = line.isWord(at + 1);
+        boolean fits = minute.number() <= 59 && (minute.digits() == 2 || hourWord && minute.digits() == 1);
+        boolean longer = line.isSign(minuteAt + 1, "./-") && line.glued(minuteAt + 1) && line.isNumber(minuteAt + 2)
+                && line.glued(minuteAt + 2);
+        if (!fits || longer && !line.isSign(at + 1, ":")) {
             return Optional.empty();
         }
-        boolean marked = i + 1 < tokens.size() && unit(tokens.get(i + 1))
-                || half(i + 1).isPresent()
-                || i > 0 && tokens.get(i - 1).key().equals("time");
-        double cost = marked ? 0.2 : 1.5;
-        return clock(t.text().substring(0, 2), t.text().substring(2), i, i + 1, cost);
+        int end = afterMinutes(line, minuteAt + 1);
+        return Optional.of(new Digits(
+                hour.number() % 24, minute.number(), end, separatorCost(line, at, minuteAt), zeroFirst(hour)));
     }
 
-    /** {@code 9am}, {@code 10 Uhr}. */
-    private Optional<Found<Clock>> hourOnly(int i) {
-        Token t = tokens.get(i);
-        boolean bare = t.number()
-                && t.text().length() <= 2
-                && (half(i + 1).isPresent() || i + 1 < tokens.size() && unit(tokens.get(i + 1)));
-        boolean inPair =
-                i >= 2 && tokens.get(i - 2).number() && tokens.get(i - 1).glued() && t.glued();
-        return bare
-                        && !inPair
-                        && !(i + 2 < tokens.size()
-                                && tokens.get(i + 2).number()
-                                && tokens.get(i + 1).key().equals("h"))
-                ? clock(t.text(), "00", i, i + 1, 1)
-                : Optional.empty();
+    /** Index of the minutes behind the separator, -1 for none. */
+    private static int minuteAt(Line line, int at) {
+        if (line.isNumber(at + 1)) {
+            boolean alone = !line.isNumber(at + 2) && !line.isSign(at + 2, "/.-:");
+            return alone && !line.glued(at + 1) ? at + 1 : -1;
+        }
+        boolean sign = line.isSign(at + 1, SEPARATORS);
+        boolean unit = line.length(at + 1, WordKind.HOUR_UNIT) == 1 && line.token(at + 1).text().length() <= 6;
+        if (!sign && !unit || !line.isNumber(at + 2)) {
+            return -1;
+        }
+        boolean tight = line.glued(at + 1) && line.glued(at + 2);
+        return tight || unit || line.isSign(at + 1, ":") ? at + 2 : -1;
     }
 
-    private Optional<Found<Clock>> clock(String hour, String minute, int from, int to, double cost) {
-        int h = Integer.parseInt(hour);
-        int m = Integer.parseInt(minute);
-        if (h > 23 || m > 59) {
+    private static double separatorCost(Line line, int at, int minuteAt) {
+        if (minuteAt == at + 1) {
+            return 1.3;
+        }
+        if (line.isWord(at + 1) || line.isSign(at + 1, ":")) {
+            return line.glued(at + 1) ? 0 : 0.3;
+        }
+        return line.isSign(at + 1, ".;") ? 0.4 : line.isSign(at + 1, "-") ? 1.2 : 0.8;
+    }
+
+    /** Seconds and a unit of minutes. */
+    private static int afterMinutes(Line line, int at) {
+        int end = at;
+        if (line.isSign(end, ":") && line.isNumber(end + 1) && line.token(end + 1).digits() == 2) {
+            end += 2;
+        }
+        boolean unit = line.is(end, WordKind.MINUTE_UNIT) && !line.is(end, WordKind.MORNING)
+                && !line.is(end, WordKind.EVENING) && line.glued(end);
+        return unit && !line.isNumber(end + 1) ? end + 1 : end;
+    }
+
+    private static Optional<Digits> compact(Line line, int at) {
+        Token t = line.token(at);
+        boolean apart = !line.isSign(at + 1, ".:/") || !line.glued(at + 1) || !line.isNumber(at + 2);
+        if (t.digits() < 3 || t.digits() > 4 || t.number() % 100 > 59 || t.number() / 100 > 23 || !apart) {
             return Optional.empty();
         }
-        Optional<HalfWord> after = half(to);
-        boolean own = from > 0 && tokens.get(from - 1).text().codePointAt(0) > 0x2000;
-        Optional<HalfWord> before = after.isEmpty() && own ? halfAt(from - 1, 1) : Optional.empty();
-        Optional<HalfWord> word = after.or(() -> before);
-        int end = after.map(w -> to + w.length()).orElse(to);
-        int unitEnd = end < tokens.size() && unit(tokens.get(end)) ? end + 1 : end;
-        int start = before.isPresent() ? from - 1 : from;
-        boolean known = word.isPresent() || h == 0 || h > 12 || hour.startsWith("0");
-        int shown = word.filter(w -> h <= 12)
-                .map(w -> h % 12 + (w.afternoon() ? 12 : 0))
-                .orElse(h);
-        return Optional.of(new Found<>(new Clock(LocalTime.of(shown, m), known), start, unitEnd, cost));
-    }
-
-    private record HalfWord(boolean afternoon, int length) {}
-
-    private Optional<HalfWord> half(int at) {
-        if (at + 2 < tokens.size()
-                && tokens.get(at).text().length() == 1
-                && tokens.get(at + 1).mark(".")) {
-            Optional<Boolean> dotted = CalendarWords.afternoon(
-                    tokens.get(at).key() + tokens.get(at + 2).key());
-            if (dotted.isPresent()) {
-                int dot = at + 3 < tokens.size() && tokens.get(at + 3).mark(".") ? 4 : 3;
-                return Optional.of(new HalfWord(dotted.get(), dot));
-            }
-        }
-        return halfAt(at, 1);
-    }
-
-    /** Half-of-day words of some languages are other people's names: those count in small letters only. */
-    private static boolean unmistakable(Token t) {
-        return List.of("am", "pm", "a", "p").contains(t.key())
-                || !Character.isUpperCase(t.text().codePointAt(0));
-    }
-
-    private Optional<HalfWord> halfAt(int at, int length) {
-        if (at < 0 || at >= tokens.size() || !tokens.get(at).word()) {
+        if (line.isWord(at + 1) && line.glued(at + 1) && !timeWord(line, at + 1)) {
             return Optional.empty();
         }
-        Token t = tokens.get(at);
-        return CalendarWords.afternoon(t.key()).filter(pm -> unmistakable(t)).map(pm -> new HalfWord(pm, length));
+        boolean zero = zeroFirst(t);
+        boolean year = t.digits() == 4 && t.number() >= 1930 && t.number() <= 2035;
+        double cost = t.digits() == 3 ? 1.5 : zero ? 0.6 : year ? 2 : 0.9;
+        return Optional.of(new Digits(t.number() / 100, t.number() % 100, at + 1, cost, zero || t.digits() == 4));
+    }
+
+    private static boolean timeWord(Line line, int i) {
+        return line.is(i, WordKind.HOUR_UNIT) || line.meaning(i).hours() != 0 || line.token(i).key().equals("z")
+                || line.meaning(i).clinic().isPresent();
+    }
+
+    private static Optional<Digits> hourOnly(Line line, int at) {
+        Token t = line.token(at);
+        if (t.digits() > 2 || t.number() > 24 || line.isSign(at + 1, "/.:-,%°") && line.isNumber(at + 2)) {
+            return Optional.empty();
+        }
+        boolean unit = line.length(at + 1, WordKind.HOUR_UNIT) > 0 && !line.is(at + 1, WordKind.OF);
+        int period = glued12(line, at + 1, new Digits(t.number(), 0, at + 1, 0, false));
+        double cost = period != 0 ? 0 : unit ? 0.6 : line.after(at, WordKind.TIME_CUE) ? 1.8 : 9;
+        return cost > 5
+                ? Optional.empty()
+                : Optional.of(new Digits(t.number() % 24, 0, at + 1, cost, zeroFirst(t)));
+    }
+
+    private static boolean zeroFirst(Token t) {
+        return t.text().startsWith("0") && t.digits() > 1;
     }
 }

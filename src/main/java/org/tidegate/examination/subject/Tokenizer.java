@@ -1,94 +1,135 @@
 package org.tidegate.examination.subject;
 
-import com.ibm.icu.lang.UCharacter;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.ToIntFunction;
 
-/** Cuts a line into tokens; invisible characters vanish, digits of any script become 0–9. */
+/** Cuts cleaned text into tokens; letters and digits part company, unspaced scripts are cut at the words that the lexicon knows. */
 final class Tokenizer {
 
-    /** Tokens looked at; a longer line is cut there. */
-    static final int MOST_TOKENS = 400;
+    private final ToIntFunction<String> knownPrefix;
 
-    private Tokenizer() {}
+    /** @param knownPrefix length of the longest known word that an unspaced text starts with, 0 for none */
+    Tokenizer(ToIntFunction<String> knownPrefix) {
+        this.knownPrefix = knownPrefix;
+    }
 
-    static List<Token> tokens(String line) {
+    /** At most {@code limit} tokens. */
+    List<Token> tokens(String s, int limit) {
         List<Token> tokens = new ArrayList<>();
-        int at = 0;
-        boolean glued = false;
-        while (at < line.length() && tokens.size() < MOST_TOKENS) {
-            int c = line.codePointAt(at);
-            if (invisible(c)) {
-                at += Character.charCount(c);
-            } else if (Character.isWhitespace(c) || Character.isSpaceChar(c)) {
-                at += Character.charCount(c);
-                glued = false;
-            } else {
-                Token token = next(line, at, c, glued);
-                tokens.add(token);
-                at = token.end();
-                glued = true;
+        int i = 0;
+        while (i < s.length() && tokens.size() < limit) {
+            char c = s.charAt(i);
+            if (c == ' ') {
+                i++;
+                continue;
             }
+            boolean glued = i > 0 && s.charAt(i - 1) != ' ';
+            int end = end(s, i);
+            tokens.add(token(s, i, end, glued));
+            i = end;
         }
         return tokens;
     }
 
-    /** The words of a longer text, without the bound of a line. */
-    static List<Token> words(String text) {
-        List<Token> words = new ArrayList<>();
-        text.lines().forEach(line -> tokens(line).stream().filter(Token::word).forEach(words::add));
-        return words;
+    private int end(String s, int i) {
+        int slip = DigitSlips.end(s, i);
+        if (slip > i) {
+            return slip;
+        }
+        int c = s.codePointAt(i);
+        if (Character.isDigit(c)) {
+            return runEnd(s, i);
+        }
+        if (unspaced(c)) {
+            return unspacedEnd(s, i);
+        }
+        return startsWord(s, i, c) ? wordEnd(s, i) : i + Character.charCount(c);
     }
 
-    private static Token next(String line, int start, int c, boolean glued) {
-        if (digit(c)) {
-            return run(line, start, glued, Token.Kind.NUMBER);
+    private static Token token(String s, int start, int end, boolean glued) {
+        String text = s.substring(start, end);
+        if (DigitSlips.end(s, start) == end) {
+            text = DigitSlips.digits(text);
         }
-        if (letter(c)) {
-            return run(line, start, glued, Token.Kind.WORD);
+        if (Character.isDigit(text.charAt(0))) {
+            int number = text.length() > 9 ? -1 : Integer.parseInt(text);
+            return new Token(Token.Kind.NUMBER, text, text, start, end, glued, number);
         }
-        int end = start + Character.charCount(c);
-        String text = line.substring(start, end);
-        return new Token(Token.Kind.MARK, text, text, start, end, glued);
+        boolean word = Character.isLetter(text.codePointAt(0)) || text.length() > 1;
+        return word
+                ? new Token(Token.Kind.WORD, text, Fold.key(text), start, end, glued, -1)
+                : new Token(Token.Kind.SIGN, text, text, start, end, glued, -1);
     }
 
-    private static Token run(String line, int start, boolean glued, Token.Kind kind) {
-        StringBuilder text = new StringBuilder();
-        int at = start;
-        while (at < line.length()) {
-            int c = line.codePointAt(at);
-            boolean more = kind == Token.Kind.NUMBER ? digit(c) : letter(c) || apostropheInside(line, at, start);
-            if (!more && !invisible(c)) {
+    private static int runEnd(String s, int i) {
+        int end = i;
+        while (end < s.length() && Character.isDigit(s.charAt(end))) {
+            end++;
+        }
+        return end;
+    }
+
+    /** A letter, or the apostrophe of 't and 's before a surname. */
+    private static boolean startsWord(String s, int i, int c) {
+        if (Character.isLetter(c)) {
+            return true;
+        }
+        return apostrophe((char) c)
+                && (i == 0 || s.charAt(i - 1) == ' ')
+                && i + 2 < s.length()
+                && Character.isLetter(s.charAt(i + 1))
+                && s.charAt(i + 2) == ' ';
+    }
+
+    private static int wordEnd(String s, int start) {
+        int i = start + 1;
+        while (i < s.length() && partOfWord(s, i)) {
+            i++;
+        }
+        return i;
+    }
+
+    private static boolean partOfWord(String s, int i) {
+        char c = s.charAt(i);
+        int point = s.codePointAt(i);
+        if (Character.isLowSurrogate(c)) {
+            return true;
+        }
+        if (unspaced(point)) {
+            return false;
+        }
+        if (Character.isLetter(point) || Character.getType(c) == Character.COMBINING_SPACING_MARK
+                || Character.getType(c) == Character.NON_SPACING_MARK) {
+            return true;
+        }
+        return apostrophe(c) && i + 1 < s.length() && Character.isLetter(s.charAt(i + 1))
+                && Character.isLetter(s.charAt(i - 1));
+    }
+
+    private static boolean apostrophe(char c) {
+        return c == '\'' || c == '’' || c == 'ʼ' || c == '‘' || c == 'ʹ';
+    }
+
+    static boolean unspaced(int c) {
+        return switch (Character.UnicodeScript.of(c)) {
+            case HAN, HIRAGANA, KATAKANA, HANGUL, THAI, LAO, KHMER, MYANMAR -> true;
+            default -> false;
+        };
+    }
+
+    private int unspacedEnd(String s, int start) {
+        int known = knownPrefix.applyAsInt(s.substring(start, Math.min(s.length(), start + 8)));
+        if (known > 0) {
+            return start + known;
+        }
+        int i = start;
+        while (i < s.length() && unspaced(s.codePointAt(i))) {
+            if (i > start && knownPrefix.applyAsInt(s.substring(i, Math.min(s.length(), i + 8))) > 0) {
                 break;
             }
-            if (more && kind == Token.Kind.NUMBER) {
-                text.append(UCharacter.digit(c));
-            } else if (more) {
-                text.appendCodePoint(c);
-            }
-            at += Character.charCount(c);
+            i += Character.charCount(s.codePointAt(i));
         }
-        return new Token(kind, text.toString(), Folding.fold(text.toString()), start, at, glued);
-    }
-
-    private static boolean apostropheInside(String line, int at, int start) {
-        return at > start
-                && "'’ʼ`´".indexOf(line.charAt(at)) >= 0
-                && at + 1 < line.length()
-                && letter(line.codePointAt(at + 1));
-    }
-
-    private static boolean letter(int c) {
-        return Character.isLetter(c) || Character.getType(c) == Character.NON_SPACING_MARK;
-    }
-
-    private static boolean digit(int c) {
-        return UCharacter.isDigit(c);
-    }
-
-    /** Format controls: directional marks, joiners, soft hyphens, byte order marks (Unicode category Cf). */
-    private static boolean invisible(int c) {
-        return Character.getType(c) == Character.FORMAT
-                || Character.getType(c) == Character.CONTROL && !Character.isWhitespace(c);
+        return i;
     }
 }

@@ -1,11 +1,13 @@
 package org.tidegate.examination.subject;
 
 import java.util.List;
-import java.util.stream.Collectors;
 import org.tidegate.rules.SubjectRules;
 
 /** Words of urgent symptoms or distress, whole words only. */
 public final class UrgentWords {
+
+    private static final Tokenizer TOKENS = new Tokenizer(s -> 0);
+    private static final int MOST_CHARS = 200_000;
 
     private UrgentWords() {}
 
@@ -18,9 +20,10 @@ public final class UrgentWords {
     }
 
     private static String plain(String text) {
-        return Tokenizer.words(text).stream()
-                .map(Token::key)
-                .collect(Collectors.joining(" "))
-                .replace("’", "'");
+        StringBuilder words = new StringBuilder();
+        TOKENS.tokens(Cleaner.clean(text, MOST_CHARS).text(), MOST_CHARS).stream()
+                .filter(Token::isWord)
+                .forEach(t -> words.append(words.isEmpty() ? "" : " ").append(t.key()));
+        return words.toString();
     }
 }

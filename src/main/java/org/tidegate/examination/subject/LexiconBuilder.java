@@ -1,0 +1,95 @@
+package org.tidegate.examination.subject;
+
+import java.util.EnumSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import org.tidegate.rules.WordKind;
+
+/** Gathers the meanings of each phrase; the same word may come from many languages. */
+final class LexiconBuilder {
+
+    private static final class Draft {
+        int month;
+        int weekday;
+        int hours;
+        @Nullable Integer dayOffset;
+        int number = -1;
+        final Set<WordKind> kinds = EnumSet.noneOf(WordKind.class);
+        Optional<String> clinic = Optional.empty();
+
+        Meaning done() {
+            return new Meaning(month, weekday, hours, dayOffset, number, Set.copyOf(kinds), clinic);
+        }
+    }
+
+    private final Map<String, Draft> drafts = new LinkedHashMap<>();
+    private final Tokenizer tokenizer = new Tokenizer(s -> 0);
+
+    LexiconBuilder month(String phrase, int month) {
+        Draft d = draft(phrase);
+        d.month = d.month == 0 ? month : d.month;
+        return this;
+    }
+
+    LexiconBuilder weekday(String phrase, int weekday) {
+        Draft d = draft(phrase);
+        d.weekday = d.weekday == 0 ? weekday : d.weekday;
+        return this;
+    }
+
+    LexiconBuilder hours(String phrase, int mask) {
+        draft(phrase).hours |= mask;
+        return this;
+    }
+
+    LexiconBuilder day(String phrase, int offset) {
+        Draft d = draft(phrase);
+        d.dayOffset = d.dayOffset == null ? Integer.valueOf(offset) : d.dayOffset;
+        return this;
+    }
+
+    LexiconBuilder number(String phrase, int number) {
+        Draft d = draft(phrase);
+        d.number = d.number < 0 ? number : d.number;
+        return this;
+    }
+
+    LexiconBuilder clinic(String phrase, String code) {
+        draft(phrase).clinic = Optional.of(code);
+        return this;
+    }
+
+    LexiconBuilder kinds(WordKind kind, List<String> phrases) {
+        phrases.forEach(p -> draft(p).kinds.add(kind));
+        return this;
+    }
+
+    /** The folded words of a phrase with single spaces, as the lexicon and its users write keys. */
+    String key(String phrase) {
+        StringBuilder out = new StringBuilder();
+        for (Token t : tokenizer.tokens(Cleaner.clean(phrase, 200).text(), 20)) {
+            if (t.kind() != Token.Kind.SIGN) {
+                out.append(out.isEmpty() ? "" : " ").append(t.key());
+            }
+        }
+        return out.toString();
+    }
+
+    private Draft draft(String phrase) {
+        return drafts.computeIfAbsent(key(phrase), k -> new Draft());
+    }
+
+    Lexicon done() {
+        Map<String, Meaning> meanings = new LinkedHashMap<>();
+        drafts.forEach((key, draft) -> {
+            if (!key.isEmpty()) {
+                meanings.put(key, draft.done());
+            }
+        });
+        return Lexicon.of(meanings);
+    }
+}

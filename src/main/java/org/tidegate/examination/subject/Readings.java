@@ -1,0 +1,143 @@
+package org.tidegate.examination.subject;
+
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import org.tidegate.examination.subject.Candidate.Days;
+import org.tidegate.examination.subject.Candidate.Field;
+import org.tidegate.finding.SubjectReading;
+import org.tidegate.finding.SubjectReading.Source;
+import org.tidegate.finding.SubjectReading.Span;
+import org.tidegate.rules.WordKind;
+
+/** Turns covers of a line into readings. */
+final class Readings {
+
+    /** What it costs to find no test time, or no name. */
+    private static final double MISSING = 3.6;
+
+    private final Line line;
+    private final Source source;
+    private final Sender sender;
+    private final Resolver resolver;
+    private final boolean cut;
+    private final boolean notice;
+    private final boolean business;
+
+    Readings(Line line, Source source, Sender sender, Resolver resolver, boolean cut) {
+        this.line = line;
+        this.source = source;
+        this.sender = sender;
+        this.resolver = resolver;
+        this.cut = cut;
+        this.notice = sender.machine() || says(WordKind.NOTICE);
+        this.business = says(WordKind.BUSINESS);
+    }
+
+    private boolean says(WordKind kind) {
+        for (int i = 0; i < line.size(); i++) {
+            if (line.length(i, kind) > 0) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    List<SubjectReading> of(Cover.Whole whole) {
+        Map<Field, Candidate> parts = new EnumMap<>(Field.class);
+        whole.parts().forEach(c -> parts.putIfAbsent(c.field(), c));
+        if (notice || business && !supported(parts)) {
+            parts.remove(Field.NAME);
+        }
+        Optional<ClockTime> clock = value(parts, Field.TIME, ClockTime.class);
+        if (clock.isEmpty()) {
+            return List.of(reading(parts, Optional.empty(), whole.cost() + MISSING));
+        }
+        return resolver
+                .resolve(
+                        clock.get(),
+                        value(parts, Field.DATE, StatedDate.class),
+                        value(parts, Field.WEEKDAY, Days.class),
+                        value(parts, Field.PERIOD, Days.class))
+                .stream()
+                .map(r -> reading(parts, Optional.of(r.wall()), whole.cost() + r.cost()))
+                .toList();
+    }
+
+    private boolean supported(Map<Field, Candidate> parts) {
+        Candidate name = parts.get(Field.NAME);
+        if (name == null) {
+            return false;
+        }
+        for (int i = name.from(); i < name.to(); i++) {
+            if (line.isWord(i) && line.meaning(i).unknown() && sender.names(line.token(i).key())) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private static <T> Optional<T> value(Map<Field, Candidate> parts, Field field, Class<T> type) {
+        return Optional.ofNullable(parts.get(field)).map(Candidate::value).filter(type::isInstance).map(type::cast);
+    }
+
+    private SubjectReading reading(Map<Field, Candidate> parts, Optional<LocalDateTime> time, double cost) {
+        Optional<String> name = text(parts, Field.NAME);
+        Optional<String> zone = value(parts, Field.TIME, ClockTime.class).flatMap(ClockTime::zoneText);
+        boolean dated = parts.containsKey(Field.DATE) || parts.containsKey(Field.WEEKDAY);
+        return new SubjectReading(
+                source,
+                name,
+                time,
+                zone,
+                dated,
+                text(parts, Field.CLINIC),
+                text(parts, Field.REFERENCE).map(r -> r.toUpperCase(Locale.ROOT)),
+                text(parts, Field.MARK).map(r -> r.toUpperCase(Locale.ROOT)),
+                birth(parts),
+                text(parts, Field.CLAIM),
+                cost + (name.isEmpty() ? MISSING : 0),
+                spans(parts),
+                problems(name, time));
+    }
+
+    private static Optional<String> text(Map<Field, Candidate> parts, Field field) {
+        return value(parts, field, Candidate.Words.class).map(Candidate.Words::text);
+    }
+
+    private static Optional<LocalDate> birth(Map<Field, Candidate> parts) {
+        return value(parts, Field.BIRTH, StatedDate.class)
+                .map(d -> d.options().get(0))
+                .map(StatedDate.Calendar.class::cast)
+                .map(c -> LocalDate.of(c.year(), c.month(), c.day()));
+    }
+
+    private List<Span> spans(Map<Field, Candidate> parts) {
+        List<Span> spans = new ArrayList<>();
+        parts.forEach((field, c) -> spans.add(new Span(
+                field.name().toLowerCase(Locale.ROOT), line.originStart(c.from()), line.originEnd(c.to() - 1))));
+        return List.copyOf(spans);
+    }
+
+    private List<String> problems(Optional<String> name, Optional<LocalDateTime> time) {
+        List<String> problems = new ArrayList<>();
+        if (notice) {
+            problems.add("written by a mail program");
+        }
+        if (name.isEmpty()) {
+            problems.add("no name found");
+        }
+        if (time.isEmpty()) {
+            problems.add("no test time found");
+        }
+        if (cut) {
+            problems.add("the text is too long to be read whole: only its beginning was");
+        }
+        return List.copyOf(problems);
+    }
+}

@@ -1,0 +1,32 @@
+package org.tidegate.examination.subject;
+
+import java.util.List;
+
+/**
+ * A way to say the time.
+ *
+ * @param elements words, or the slots {@code {h}} and {@code {m}}; {@code {H}} and {@code {M}} take words only
+ * @param minutes added to the hour
+ * @param spoken how often the spoken minutes count: 1 after, -1 before, 0 for patterns without
+ */
+record SpokenPattern(List<String> elements, int minutes, int spoken) {
+
+    static SpokenPattern of(String pattern, String formula) {
+        int spoken = formula.endsWith("-m") ? -1 : formula.endsWith("m") ? 1 : 0;
+        String fixed = formula.replaceAll("[+-]m$", "");
+        int minutes = fixed.isEmpty() ? 0 : Integer.parseInt(fixed);
+        return new SpokenPattern(List.of(pattern.split(" ")), minutes, spoken);
+    }
+
+    boolean startsWithSlot() {
+        return elements.get(0).startsWith("{");
+    }
+
+    boolean hasHour() {
+        return elements.stream().anyMatch(e -> e.equalsIgnoreCase("{h}"));
+    }
+
+    int time(int hour, int spokenMinutes) {
+        return hour * 60 + minutes + spoken * spokenMinutes;
+    }
+}

@@ -1,0 +1,65 @@
+package org.tidegate.examination.subject;
+
+import org.tidegate.rules.WordKind;
+
+/** What else a word can be: a claimed result, a filler; and what it costs to leave a token unread. */
+final class WordFinder implements Finder {
+
+    @Override
+    public void find(Line line, int at, Candidates out) {
+        out.add(Candidate.skip(at, at + 1, unread(line, at)));
+        int claim = line.length(at, WordKind.RESULT);
+        if (claim > 0) {
+            out.add(new Candidate(
+                    Candidate.Field.CLAIM, at, at + claim, 0, new Candidate.Words(line.text(at, at + claim))));
+        }
+        for (Lexicon.Match m : line.matches(at)) {
+            if (m.length() > 1 && means(m.meaning())) {
+                out.add(Candidate.skip(at, at + m.length(), 0));
+            }
+        }
+    }
+
+    private static double unread(Line line, int at) {
+        Token t = line.token(at);
+        if (t.isNumber()) {
+            return 0.5;
+        }
+        if (!t.isWord()) {
+            return 0;
+        }
+        Meaning m = line.meaning(at);
+        if (means(m)) {
+            return m.is(WordKind.PARTICLE) ? 0.1 : 0;
+        }
+        if (m.calendar() || m.number() >= 0 || m.is(WordKind.SUFFIX)) {
+            return 0.8;
+        }
+        if (!m.unknown()) {
+            return 0.4;
+        }
+        if (t.text().length() == 1) {
+            return 0.4;
+        }
+        return Character.isLowerCase(t.text().codePointAt(0)) ? 1.3 : 2;
+    }
+
+    /** Known to stand around the facts without being one. */
+    private static boolean means(Meaning m) {
+        return m.is(WordKind.FILLER)
+                || m.is(WordKind.TITLE)
+                || m.is(WordKind.PREFIX)
+                || m.is(WordKind.NAME_CUE)
+                || m.is(WordKind.TIME_CUE)
+                || m.is(WordKind.DATE_CUE)
+                || m.is(WordKind.LABEL)
+                || m.is(WordKind.RESULT)
+                || m.is(WordKind.BIRTH_LABEL)
+                || m.is(WordKind.REFERENCE_LABEL)
+                || m.is(WordKind.MARK_LABEL)
+                || m.is(WordKind.BUSINESS)
+                || m.is(WordKind.NOTICE)
+                || m.is(WordKind.HOUR_UNIT)
+                || m.is(WordKind.MINUTE_UNIT);
+    }
+}

@@ -1,0 +1,42 @@
+package org.tidegate.examination.subject;
+
+import java.time.ZoneId;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+
+/** Names of zones: abbreviations and adjectives from a table of our own, cities from the IANA time zone database. */
+final class ZoneTable {
+
+    /** Follow the place: Lagos time, Oslo tid. */
+    static final Set<String> TIME_WORDS = Set.of("time", "tid", "tijd", "zeit", "timen", "tiden", "saati", "laikas", "czasu");
+
+    private ZoneTable() {}
+
+    static Map<String, String> abbreviations() {
+        return part("abbreviation ");
+    }
+
+    static Map<String, String> places() {
+        Map<String, String> places = new LinkedHashMap<>();
+        for (String id : new TreeSet<>(ZoneId.getAvailableZoneIds())) {
+            int slash = id.lastIndexOf('/');
+            if (slash > 0 && !id.startsWith("Etc/") && !id.startsWith("System")) {
+                places.put(id.substring(slash + 1).replace('_', ' '), id);
+            }
+        }
+        places.putAll(part("place "));
+        return places;
+    }
+
+    private static Map<String, String> part(String kind) {
+        Map<String, String> part = new LinkedHashMap<>();
+        for (Resources.Row row : Resources.rows("zones.txt")) {
+            if (row.key().startsWith(kind)) {
+                part.put(row.key().substring(kind.length()), row.value());
+            }
+        }
+        return part;
+    }
+}
