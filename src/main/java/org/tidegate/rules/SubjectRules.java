@@ -3,7 +3,8 @@ package org.tidegate.rules;
 import java.util.List;
 import java.util.Map;
 
-@Doc("Words that subject lines are made of beside names and times; those that CLDR carries (months, weekdays, …) need not be written.")
+@Doc(
+        "Words that subject lines are made of beside names and times; those that CLDR carries (months, weekdays, …) need not be written.")
 public record SubjectRules(
         @Doc("Words and phrases of all languages by what they do; case and accents do not matter.")
         Map<WordKind, List<String>> words,

@@ -24,8 +24,7 @@ final class BirthFinder {
                         .map(StatedDate.Option.class::cast)
                         .toList();
                 if (!old.isEmpty()) {
-                    births.add(new Candidate(
-                            Candidate.Field.BIRTH, at, c.to(), told ? -0.8 : 0, new StatedDate(old)));
+                    births.add(new Candidate(Candidate.Field.BIRTH, at, c.to(), told ? -0.8 : 0, new StatedDate(old)));
                 }
             }
         }

@@ -47,10 +47,14 @@ final class Cleaner {
         switch (Character.getType(first)) {
             case Character.FORMAT, Character.NON_SPACING_MARK, Character.ENCLOSING_MARK -> {}
             case Character.DECIMAL_DIGIT_NUMBER -> out.append((char) ('0' + Character.digit(first, 10)), at);
-            case Character.OTHER_SYMBOL, Character.MODIFIER_SYMBOL, Character.PRIVATE_USE -> out.append(
-                    symbol(first), at);
-            case Character.SURROGATE, Character.UNASSIGNED, Character.CONTROL, Character.LINE_SEPARATOR,
-                    Character.PARAGRAPH_SEPARATOR, Character.SPACE_SEPARATOR -> out.append(' ', at);
+            case Character.OTHER_SYMBOL, Character.MODIFIER_SYMBOL, Character.PRIVATE_USE ->
+                out.append(symbol(first), at);
+            case Character.SURROGATE,
+                    Character.UNASSIGNED,
+                    Character.CONTROL,
+                    Character.LINE_SEPARATOR,
+                    Character.PARAGRAPH_SEPARATOR,
+                    Character.SPACE_SEPARATOR -> out.append(' ', at);
             default -> out.append(Normalizer.normalize(cluster, Normalizer.Form.NFKC), at);
         }
     }

@@ -57,7 +57,8 @@ final class CodeFinder implements Finder {
             boolean told = line.after(at, WordKind.MARK_LABEL);
             add(Candidate.Field.MARK, line, at, end, told ? -0.3 : 1, out);
         }
-        boolean calendar = line.meaning(at).calendar() || line.meaning(at + 1).calendar() || line.is(at + 1, WordKind.HOUR_UNIT);
+        boolean calendar =
+                line.meaning(at).calendar() || line.meaning(at + 1).calendar() || line.is(at + 1, WordKind.HOUR_UNIT);
         out.add(Candidate.skip(at, end, calendar || letters > 3 && !hyphen && parts < 3 ? 1.5 : 0.3));
     }
 
@@ -68,7 +69,9 @@ final class CodeFinder implements Finder {
     /** 3 of 3, 2/2 behind a label. */
     private static void counted(Line line, int at, Candidates out) {
         boolean of = line.is(at + 1, WordKind.OF) || line.isSign(at + 1, "/");
-        if (of && line.isNumber(at + 2) && line.token(at).number() <= line.token(at + 2).number()
+        if (of
+                && line.isNumber(at + 2)
+                && line.token(at).number() <= line.token(at + 2).number()
                 && line.token(at + 2).number() < 10) {
             out.add(Candidate.skip(at, at + 3, line.after(at, WordKind.LABEL) ? 0 : 0.9));
         }
@@ -76,7 +79,8 @@ final class CodeFinder implements Finder {
 
     /** 36.6, 36,6 °C. */
     private static void measured(Line line, int at, Candidates out) {
-        boolean decimal = line.isSign(at + 1, ".,") && line.glued(at + 1) && line.isNumber(at + 2) && line.glued(at + 2);
+        boolean decimal =
+                line.isSign(at + 1, ".,") && line.glued(at + 1) && line.isNumber(at + 2) && line.glued(at + 2);
         if (decimal && line.token(at).number() >= 34 && line.token(at).number() <= 42) {
             int end = line.isSign(at + 3, "°") ? at + 4 : at + 3;
             out.add(Candidate.skip(at, line.isWord(end) && line.token(end).key().equals("c") ? end + 1 : end, 0));
@@ -103,7 +107,8 @@ final class CodeFinder implements Finder {
             i++;
         }
         if (line.isNumber(i)) {
-            boolean decimal = line.isSign(i + 1, ".,/-") && line.glued(i + 1) && line.isNumber(i + 2) && line.glued(i + 2);
+            boolean decimal =
+                    line.isSign(i + 1, ".,/-") && line.glued(i + 1) && line.isNumber(i + 2) && line.glued(i + 2);
             int end = decimal ? i + 3 : i + 1;
             end = line.isWord(end) && line.glued(end) && line.token(end).text().length() == 1 ? end + 1 : end;
             out.add(Candidate.skip(at, end, -0.1));

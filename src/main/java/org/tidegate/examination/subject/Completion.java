@@ -22,15 +22,17 @@ final class Completion {
             sum = merge(sum, line.get(0));
         }
         all.add(sum);
-        bodyLines.stream().flatMap(l -> l.stream().limit(3)).filter(SubjectReading::readable).forEach(all::add);
+        bodyLines.stream()
+                .flatMap(l -> l.stream().limit(3))
+                .filter(SubjectReading::readable)
+                .forEach(all::add);
         all.addAll(subject.subList(1, subject.size()));
         return all.stream().distinct().toList();
     }
 
     private static SubjectReading merge(SubjectReading a, SubjectReading b) {
-        boolean name = a.name().isEmpty()
-                && b.name().isPresent()
-                && (b.testTime().isPresent() || b.cost() < SURE_ALONE);
+        boolean name =
+                a.name().isEmpty() && b.name().isPresent() && (b.testTime().isPresent() || b.cost() < SURE_ALONE);
         boolean time = a.testTime().isEmpty() && b.testTime().isPresent();
         return name || time ? sum(a, b, name, time) : a;
     }

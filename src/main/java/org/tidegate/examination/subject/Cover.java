@@ -14,7 +14,11 @@ final class Cover {
     private Cover() {}
 
     /** A cover up to a token, as a chain back to the start. */
-    private record Part(double cost, int mask, @Nullable Candidate last, @Nullable Part before) {
+    private record Part(
+            double cost,
+            int mask,
+            @Nullable Candidate last,
+            @Nullable Part before) {
 
         Part with(Candidate c) {
             return new Part(cost + c.cost(), mask | c.field().bit(), c, this);

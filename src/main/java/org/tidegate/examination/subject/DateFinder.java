@@ -34,7 +34,8 @@ final class DateFinder implements Finder {
             return;
         }
         int third = next(line, second);
-        boolean sameSign = third >= 0 && line.token(at + 1).key().equals(line.token(second + 1).key());
+        boolean sameSign = third >= 0
+                && line.token(at + 1).key().equals(line.token(second + 1).key());
         double spaced = line.glued(at + 1) ? 0 : 0.3;
         if (third >= 0 && sameSign) {
             threeParts(line, at, second, third, spaced, out);
@@ -59,12 +60,20 @@ final class DateFinder implements Finder {
     private static void threeParts(Line line, int a, int b, int c, double cost, Candidates out) {
         List<StatedDate.Option> options = new ArrayList<>();
         if (line.token(a).digits() == 4) {
-            options.addAll(option(line.token(a).number(), line.token(b).number(), line.token(c).number(), 0));
+            options.addAll(option(
+                    line.token(a).number(),
+                    line.token(b).number(),
+                    line.token(c).number(),
+                    0));
         } else if (line.token(c).digits() == 4 || line.token(c).digits() == 2) {
             int year = year(line.token(c));
             options.addAll(dayAndMonth(year, line.token(a), line.token(b)));
             if (line.token(a).digits() == 2 && line.token(c).digits() == 2) {
-                options.addAll(option(year(line.token(a)), line.token(b).number(), line.token(c).number(), 0.8));
+                options.addAll(option(
+                        year(line.token(a)),
+                        line.token(b).number(),
+                        line.token(c).number(),
+                        0.8));
             }
         }
         emit(line, a, trailing(line, c + 1), cost, options, out);
@@ -137,7 +146,13 @@ final class DateFinder implements Finder {
         monthUnit(line, at, at, 0, out);
         boolean behind = line.is(at + 1, WordKind.MONTH_UNIT) && line.isNumber(at + 2) && !line.glued(at + 1);
         if (behind) {
-            emit(line, at, at + 3, -0.2, option(0, line.token(at + 2).number(), line.token(at).number(), 0), out);
+            emit(
+                    line,
+                    at,
+                    at + 3,
+                    -0.2,
+                    option(0, line.token(at + 2).number(), line.token(at).number(), 0),
+                    out);
         }
     }
 
@@ -153,7 +168,8 @@ final class DateFinder implements Finder {
     private static void dayOnly(Line line, int at, Candidates out) {
         boolean unit = line.glued(at + 1) && (line.is(at + 1, WordKind.ORDINAL) || line.is(at + 1, WordKind.DAY_UNIT));
         int day = line.token(at).number();
-        boolean weekdayBefore = line.meaning(line.isSign(at - 1, ".,") ? at - 2 : at - 1).weekday() > 0;
+        boolean weekdayBefore =
+                line.meaning(line.isSign(at - 1, ".,") ? at - 2 : at - 1).weekday() > 0;
         if (day >= 1 && day <= 31 && line.token(at).digits() <= 2 && (unit || weekdayBefore)) {
             StatedDate date = StatedDate.of(new Calendar(0, 0, day, 0));
             out.add(new Candidate(Candidate.Field.DATE, at, unit ? at + 2 : at + 1, unit ? 0.5 : 1, date));

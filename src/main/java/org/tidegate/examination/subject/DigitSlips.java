@@ -19,7 +19,10 @@ final class DigitSlips {
             end++;
         }
         boolean hour = end - i == 2 && partOfTime(s, i, end);
-        boolean compact = end - i == 4 && digit && Character.isLetter(s.charAt(i)) && s.charAt(i) != 'I'
+        boolean compact = end - i == 4
+                && digit
+                && Character.isLetter(s.charAt(i))
+                && s.charAt(i) != 'I'
                 && !(end < s.length() && Character.isLetter(s.charAt(end)) && !hoursFollow(s, end));
         return letter && (hour || compact) ? end : i;
     }
@@ -31,10 +34,8 @@ final class DigitSlips {
     /** Two characters beside a colon or dot whose other side is two of the kind as well, one real digit among the four. */
     private static boolean partOfTime(String s, int start, int end) {
         boolean before = start >= 2 && colon(s.charAt(start - 1)) && Character.isDigit(s.charAt(start - 2));
-        boolean after = end + 2 < s.length()
-                && colon(s.charAt(end))
-                && alike(s.charAt(end + 1))
-                && alike(s.charAt(end + 2));
+        boolean after =
+                end + 2 < s.length() && colon(s.charAt(end)) && alike(s.charAt(end + 1)) && alike(s.charAt(end + 2));
         boolean digit = Character.isDigit(s.charAt(start)) || Character.isDigit(s.charAt(start + 1));
         return digit && (before || after);
     }

@@ -39,7 +39,9 @@ final class Lexicon {
                 phrases.computeIfAbsent(parts.get(0), k -> new ArrayList<>()).add(new Phrase(parts, e.getValue()));
             }
         }
-        phrases.values().forEach(list -> list.sort((a, b) -> b.words().size() - a.words().size()));
+        phrases.values()
+                .forEach(
+                        list -> list.sort((a, b) -> b.words().size() - a.words().size()));
         return new Lexicon(words, phrases, longest);
     }
 

@@ -16,7 +16,10 @@ final class LexiconBuilder {
         int month;
         int weekday;
         int hours;
-        @Nullable Integer dayOffset;
+
+        @Nullable
+        Integer dayOffset;
+
         int number = -1;
         final Set<WordKind> kinds = EnumSet.noneOf(WordKind.class);
         Optional<String> clinic = Optional.empty();

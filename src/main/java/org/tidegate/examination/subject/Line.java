@@ -105,7 +105,8 @@ final class Line {
     }
 
     String text(int from, int to) {
-        return text.text().substring(tokens.get(from).start(), tokens.get(to - 1).end());
+        return text.text()
+                .substring(tokens.get(from).start(), tokens.get(to - 1).end());
     }
 
     /** First character in what the person typed. */

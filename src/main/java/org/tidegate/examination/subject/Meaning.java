@@ -15,7 +15,13 @@ import org.tidegate.rules.WordKind;
  * @param number value of a number word, -1 for none
  */
 record Meaning(
-        int month, int weekday, int hours, @Nullable Integer dayOffset, int number, Set<WordKind> kinds, Optional<String> clinic) {
+        int month,
+        int weekday,
+        int hours,
+        @Nullable Integer dayOffset,
+        int number,
+        Set<WordKind> kinds,
+        Optional<String> clinic) {
 
     static final Meaning NONE = new Meaning(0, 0, 0, null, -1, Set.of(), Optional.empty());
 

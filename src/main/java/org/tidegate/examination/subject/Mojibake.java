@@ -32,9 +32,8 @@ final class Mojibake {
             while (end < s.length() && s.charAt(end) >= 0x80) {
                 end++;
             }
-            Optional<String> repaired = end - i >= 2 && LEADS.indexOf(s.charAt(i)) >= 0
-                    ? redecode(s.substring(i, end))
-                    : Optional.empty();
+            Optional<String> repaired =
+                    end - i >= 2 && LEADS.indexOf(s.charAt(i)) >= 0 ? redecode(s.substring(i, end)) : Optional.empty();
             if (repaired.isPresent()) {
                 out.append(repaired.get(), i);
                 i = end;

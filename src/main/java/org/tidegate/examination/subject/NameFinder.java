@@ -37,7 +37,9 @@ final class NameFinder {
                 && !(line.is(at, WordKind.PREFIX) && line.isSign(at + 1, ":["))
                 && !line.is(at, WordKind.TITLE)
                 && !line.is(at, WordKind.SUFFIX)
-                && !(line.glued(at) && line.isNumber(at - 1) && !Tokenizer.unspaced(line.token(at).text().codePointAt(0)));
+                && !(line.glued(at)
+                        && line.isNumber(at - 1)
+                        && !Tokenizer.unspaced(line.token(at).text().codePointAt(0)));
     }
 
     /** Takes the token into the run; the index behind it, -1 where a name cannot go on. */

@@ -113,9 +113,17 @@ final class NameRun {
         }
         double share = supported ? 0.1 : 1;
         boolean clinic = m.clinic().isPresent();
-        boolean word = clinic || m.is(WordKind.FILLER) || m.is(WordKind.RESULT) || m.is(WordKind.NAME_CUE)
-                || m.is(WordKind.LABEL) || m.is(WordKind.TIME_CUE) || m.is(WordKind.NOTICE) || m.is(WordKind.BUSINESS)
-                || m.is(WordKind.REFERENCE_LABEL) || m.is(WordKind.MARK_LABEL) || m.is(WordKind.BIRTH_LABEL);
+        boolean word = clinic
+                || m.is(WordKind.FILLER)
+                || m.is(WordKind.RESULT)
+                || m.is(WordKind.NAME_CUE)
+                || m.is(WordKind.LABEL)
+                || m.is(WordKind.TIME_CUE)
+                || m.is(WordKind.NOTICE)
+                || m.is(WordKind.BUSINESS)
+                || m.is(WordKind.REFERENCE_LABEL)
+                || m.is(WordKind.MARK_LABEL)
+                || m.is(WordKind.BIRTH_LABEL);
         if (word) {
             return clinic ? NOT_A_NAME : NOT_A_NAME * share;
         }

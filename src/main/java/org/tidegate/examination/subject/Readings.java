@@ -75,7 +75,9 @@ final class Readings {
             return false;
         }
         for (int i = name.from(); i < name.to(); i++) {
-            if (line.isWord(i) && line.meaning(i).unknown() && sender.names(line.token(i).key())) {
+            if (line.isWord(i)
+                    && line.meaning(i).unknown()
+                    && sender.names(line.token(i).key())) {
                 return true;
             }
         }
@@ -83,7 +85,10 @@ final class Readings {
     }
 
     private static <T> Optional<T> value(Map<Field, Candidate> parts, Field field, Class<T> type) {
-        return Optional.ofNullable(parts.get(field)).map(Candidate::value).filter(type::isInstance).map(type::cast);
+        return Optional.ofNullable(parts.get(field))
+                .map(Candidate::value)
+                .filter(type::isInstance)
+                .map(type::cast);
     }
 
     private SubjectReading reading(Map<Field, Candidate> parts, Optional<LocalDateTime> time, double cost) {

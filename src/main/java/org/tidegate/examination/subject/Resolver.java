@@ -32,8 +32,7 @@ final class Resolver {
         return arrival;
     }
 
-    List<Resolved> resolve(
-            ClockTime time, Optional<StatedDate> date, Optional<Days> weekday, Optional<Days> period) {
+    List<Resolved> resolve(ClockTime time, Optional<StatedDate> date, Optional<Days> weekday, Optional<Days> period) {
         ClockTime clock = period.map(p -> time.within(p.value())).orElse(time);
         List<Resolved> all = new ArrayList<>();
         int half = 0;
@@ -44,7 +43,9 @@ final class Resolver {
                     continue;
                 }
                 LocalDateTime wall = converted(stated, clock.zone());
-                double cost = day.cost() + 0.3 * half + lag(wall, date.isPresent() || weekday.isPresent())
+                double cost = day.cost()
+                        + 0.3 * half
+                        + lag(wall, date.isPresent() || weekday.isPresent())
                         + weekdayCost(day.date(), weekday);
                 all.add(new Resolved(wall, cost));
             }
@@ -61,7 +62,8 @@ final class Resolver {
         if (date.isPresent()) {
             date.get().options().forEach(o -> addOption(o, today, days));
         } else if (weekday.isPresent()) {
-            int back = Math.floorMod(today.getDayOfWeek().getValue() - weekday.get().value(), 7);
+            int back = Math.floorMod(
+                    today.getDayOfWeek().getValue() - weekday.get().value(), 7);
             days.add(new Day(today.minusDays(back), false, 0));
             days.add(new Day(today.minusDays(back - 7L), false, 1));
         } else {
@@ -131,7 +133,10 @@ final class Resolver {
     }
 
     private static double weekdayCost(LocalDate date, Optional<Days> weekday) {
-        return weekday.isEmpty() || date.getDayOfWeek().getValue() == weekday.get().value() ? 0 : 1.5;
+        return weekday.isEmpty()
+                        || date.getDayOfWeek().getValue() == weekday.get().value()
+                ? 0
+                : 1.5;
     }
 
     /** People write ten minutes to two hours after the test; a time still to come is a slip, one long past an old message. */

@@ -30,7 +30,8 @@ final class SpokenTimes implements Finder {
     @Override
     public void find(Line line, int at, Candidates out) {
         fixed(line, at, out);
-        boolean number = line.isNumber(at) || line.matches(at).stream().anyMatch(m -> m.meaning().number() >= 0);
+        boolean number = line.isNumber(at)
+                || line.matches(at).stream().anyMatch(m -> m.meaning().number() >= 0);
         List<SpokenPattern> patterns =
                 number ? numberFirst : byFirstWord.getOrDefault(line.token(at).key(), List.of());
         patterns.forEach(p -> new Run(line, p, out).match(0, at, at, new Said(-1, 0, 0)));
@@ -87,7 +88,11 @@ final class SpokenTimes implements Finder {
             }
             for (Lexicon.Match m : line.matches(i)) {
                 if (m.meaning().number() >= 0) {
-                    match(element + 1, i + m.length(), start, said.with(hour, m.meaning().number(), false));
+                    match(
+                            element + 1,
+                            i + m.length(),
+                            start,
+                            said.with(hour, m.meaning().number(), false));
                 }
             }
         }
@@ -95,13 +100,17 @@ final class SpokenTimes implements Finder {
         private void emit(int from, int to, Said said) {
             boolean valid = said.hour() <= LAST_HOUR && said.minute() <= 59 && (said.hour() >= 0 || !pattern.hasHour());
             boolean bareDigits = said.digits() > 0 && pattern.minutes() == 0 && pattern.spoken() == 0;
-            if (!valid || bareDigits && pattern.elements().size() == 2 && pattern.elements().get(0).length() < 2) {
+            if (!valid
+                    || bareDigits
+                            && pattern.elements().size() == 2
+                            && pattern.elements().get(0).length() < 2) {
                 return;
             }
             int minutes = pattern.time(Math.max(0, said.hour()), said.minute());
             boolean known = said.hour() > 12 || said.hour() < 0 || minutes >= 13 * 60;
             double cost = 0.4 + 0.8 * said.digits() + (pattern.elements().size() < 3 ? 0.3 : 0);
-            out.add(new Candidate(Candidate.Field.TIME, from, to, cost - 0.2 * (to - from), ClockTime.of(minutes, known)));
+            out.add(new Candidate(
+                    Candidate.Field.TIME, from, to, cost - 0.2 * (to - from), ClockTime.of(minutes, known)));
         }
     }
 }

@@ -91,8 +91,13 @@ final class TimeFinder implements Finder {
     /** Letters glued before a number make a code, unless they are a word of time or separate a run without spaces. */
     private static boolean codeBefore(Line line, int word) {
         Meaning m = line.meaning(word);
-        boolean known = m.hours() != 0 || m.month() > 0 || m.is(WordKind.TIME_CUE) || m.is(WordKind.HOUR_UNIT)
-                || m.is(WordKind.DAY_UNIT) || m.clinic().isPresent() || m.weekday() > 0;
+        boolean known = m.hours() != 0
+                || m.month() > 0
+                || m.is(WordKind.TIME_CUE)
+                || m.is(WordKind.HOUR_UNIT)
+                || m.is(WordKind.DAY_UNIT)
+                || m.clinic().isPresent()
+                || m.weekday() > 0;
         return !known && !Tokenizer.unspaced(line.token(word).text().codePointAt(0));
     }
 
@@ -108,7 +113,9 @@ final class TimeFinder implements Finder {
         Token minute = line.token(minuteAt);
         boolean hourWord = line.isWord(at + 1);
         boolean fits = minute.number() <= 59 && (minute.digits() == 2 || hourWord && minute.digits() == 1);
-        boolean longer = line.isSign(minuteAt + 1, "./-") && line.glued(minuteAt + 1) && line.isNumber(minuteAt + 2)
+        boolean longer = line.isSign(minuteAt + 1, "./-")
+                && line.glued(minuteAt + 1)
+                && line.isNumber(minuteAt + 2)
                 && line.glued(minuteAt + 2);
         if (!fits || longer && !line.isSign(at + 1, ":")) {
             return Optional.empty();
@@ -125,7 +132,8 @@ final class TimeFinder implements Finder {
             return alone && !line.glued(at + 1) ? at + 1 : -1;
         }
         boolean sign = line.isSign(at + 1, SEPARATORS);
-        boolean unit = line.length(at + 1, WordKind.HOUR_UNIT) == 1 && line.token(at + 1).text().length() <= 6;
+        boolean unit = line.length(at + 1, WordKind.HOUR_UNIT) == 1
+                && line.token(at + 1).text().length() <= 6;
         if (!sign && !unit || !line.isNumber(at + 2)) {
             return -1;
         }
@@ -146,11 +154,15 @@ final class TimeFinder implements Finder {
     /** Seconds and a unit of minutes. */
     private static int afterMinutes(Line line, int at) {
         int end = at;
-        if (line.isSign(end, ":") && line.isNumber(end + 1) && line.token(end + 1).digits() == 2) {
+        if (line.isSign(end, ":")
+                && line.isNumber(end + 1)
+                && line.token(end + 1).digits() == 2) {
             end += 2;
         }
-        boolean unit = line.is(end, WordKind.MINUTE_UNIT) && !line.is(end, WordKind.MORNING)
-                && !line.is(end, WordKind.EVENING) && line.glued(end);
+        boolean unit = line.is(end, WordKind.MINUTE_UNIT)
+                && !line.is(end, WordKind.MORNING)
+                && !line.is(end, WordKind.EVENING)
+                && line.glued(end);
         return unit && !line.isNumber(end + 1) ? end + 1 : end;
     }
 
@@ -170,7 +182,9 @@ final class TimeFinder implements Finder {
     }
 
     private static boolean timeWord(Line line, int i) {
-        return line.is(i, WordKind.HOUR_UNIT) || line.meaning(i).hours() != 0 || line.token(i).key().equals("z")
+        return line.is(i, WordKind.HOUR_UNIT)
+                || line.meaning(i).hours() != 0
+                || line.token(i).key().equals("z")
                 || line.meaning(i).clinic().isPresent();
     }
 
@@ -182,9 +196,7 @@ final class TimeFinder implements Finder {
         boolean unit = line.length(at + 1, WordKind.HOUR_UNIT) > 0 && !line.is(at + 1, WordKind.OF);
         int period = glued12(line, at + 1, new Digits(t.number(), 0, at + 1, 0, false));
         double cost = period != 0 ? 0 : unit ? 0.6 : line.after(at, WordKind.TIME_CUE) ? 1.8 : 9;
-        return cost > 5
-                ? Optional.empty()
-                : Optional.of(new Digits(t.number() % 24, 0, at + 1, cost, zeroFirst(t)));
+        return cost > 5 ? Optional.empty() : Optional.of(new Digits(t.number() % 24, 0, at + 1, cost, zeroFirst(t)));
     }
 
     private static boolean zeroFirst(Token t) {

@@ -99,11 +99,14 @@ final class Tokenizer {
         if (unspaced(point)) {
             return false;
         }
-        if (Character.isLetter(point) || Character.getType(c) == Character.COMBINING_SPACING_MARK
+        if (Character.isLetter(point)
+                || Character.getType(c) == Character.COMBINING_SPACING_MARK
                 || Character.getType(c) == Character.NON_SPACING_MARK) {
             return true;
         }
-        return apostrophe(c) && i + 1 < s.length() && Character.isLetter(s.charAt(i + 1))
+        return apostrophe(c)
+                && i + 1 < s.length()
+                && Character.isLetter(s.charAt(i + 1))
                 && Character.isLetter(s.charAt(i - 1));
     }
 

@@ -39,8 +39,11 @@ final class WordDateFinder implements Finder {
     /** A weekday is likelier beside a date or time than beside a name. */
     private static Candidate day(Candidate.Field field, Line line, int at, int length, int value) {
         int end = line.isSign(at + length, ".") && line.glued(at + length) ? at + length + 1 : at + length;
-        boolean beside = line.isNumber(end) || line.isNumber(at - 1) || line.isSign(end, ",")
-                || line.isSign(at - 1, ",") && line.isNumber(at - 2) || line.meaning(end).calendar();
+        boolean beside = line.isNumber(end)
+                || line.isNumber(at - 1)
+                || line.isSign(end, ",")
+                || line.isSign(at - 1, ",") && line.isNumber(at - 2)
+                || line.meaning(end).calendar();
         return new Candidate(field, at, end, beside ? 0 : 0.3, new Candidate.Days(value));
     }
 
@@ -96,7 +99,8 @@ final class WordDateFinder implements Finder {
         }
         boolean time = line.isSign(i + 1, ":.") && line.glued(i + 1) && line.isNumber(i + 2) && line.glued(i + 2)
                 || line.is(i + 1, WordKind.HOUR_UNIT) && line.glued(i + 1);
-        boolean day = line.isNumber(i) && line.token(i).digits() <= 2 && line.token(i).number() <= 31;
+        boolean day =
+                line.isNumber(i) && line.token(i).digits() <= 2 && line.token(i).number() <= 31;
         if (day && !time && line.token(i).number() > 0) {
             int end = line.glued(i + 1) && line.is(i + 1, WordKind.ORDINAL) ? i + 2 : i + 1;
             emit(line, at, end, new Calendar(0, reading.month(), line.token(i).number(), 0.1), reading, out);

@@ -10,7 +10,8 @@ import java.util.TreeSet;
 final class ZoneTable {
 
     /** Follow the place: Lagos time, Oslo tid. */
-    static final Set<String> TIME_WORDS = Set.of("time", "tid", "tijd", "zeit", "timen", "tiden", "saati", "laikas", "czasu");
+    static final Set<String> TIME_WORDS =
+            Set.of("time", "tid", "tijd", "zeit", "timen", "tiden", "saati", "laikas", "czasu");
 
     private ZoneTable() {}
 

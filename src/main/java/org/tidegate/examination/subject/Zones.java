@@ -57,11 +57,16 @@ final class Zones {
     /** UTC+2, GMT-03:00. */
     private Optional<Found> offset(Line line, int at) {
         boolean base = line.token(at).key().matches("utc|gmt|z");
-        if (!base || !line.isSign(at + 1, "+-−") || !line.isNumber(at + 2) || line.token(at + 2).number() > 14) {
+        if (!base
+                || !line.isSign(at + 1, "+-−")
+                || !line.isNumber(at + 2)
+                || line.token(at + 2).number() > 14) {
             return Optional.empty();
         }
         int sign = line.isSign(at + 1, "+") ? 1 : -1;
-        boolean minutes = line.isSign(at + 3, ":") && line.isNumber(at + 4) && line.token(at + 4).number() < 60;
+        boolean minutes = line.isSign(at + 3, ":")
+                && line.isNumber(at + 4)
+                && line.token(at + 4).number() < 60;
         int part = minutes ? line.token(at + 4).number() : 0;
         ZoneOffset offset = ZoneOffset.ofTotalSeconds(sign * (line.token(at + 2).number() * 3600 + part * 60));
         return Optional.of(found(line, offset, at, minutes ? at + 5 : at + 3, 0));
@@ -87,11 +92,14 @@ final class Zones {
     }
 
     private static String key(Line line, int from, int length) {
-        return length == 1 ? line.token(from).key() : line.token(from).key() + " " + line.token(from + 1).key();
+        return length == 1
+                ? line.token(from).key()
+                : line.token(from).key() + " " + line.token(from + 1).key();
     }
 
     private static int timeWordEnd(Line line, int at) {
-        boolean time = line.isWord(at) && ZoneTable.TIME_WORDS.contains(line.token(at).key());
+        boolean time =
+                line.isWord(at) && ZoneTable.TIME_WORDS.contains(line.token(at).key());
         int end = time ? at + 1 : at;
         return line.isSign(end, ")") ? end + 1 : end;
     }
