@@ -7,23 +7,30 @@ package org.tidegate.examination.subject;
  */
 record Candidate(Field field, int from, int to, double cost, Value value) {
 
-    /** What a line is made of; each but SKIP occurs once. */
+    /** What a line is made of. */
     enum Field {
-        NAME,
-        TIME,
-        DATE,
-        WEEKDAY,
-        PERIOD,
-        CLINIC,
-        CLAIM,
-        REFERENCE,
-        MARK,
-        BIRTH,
+        NAME(1),
+        TIME(2),
+        DATE(4),
+        WEEKDAY(8),
+        PERIOD(16),
+        CLINIC(32),
+        REFERENCE(64),
+        MARK(128),
+        BIRTH(256),
+        CLAIM(0),
         /** Read as nothing of interest: signs, fillers, other numbers, further times. */
-        SKIP;
+        SKIP(0);
 
+        private final int bit;
+
+        Field(int bit) {
+            this.bit = bit;
+        }
+
+        /** What is set where the field is taken; 0 for fields that may repeat. */
         int bit() {
-            return this == SKIP || this == CLAIM ? 0 : 1 << ordinal();
+            return bit;
         }
     }
 
