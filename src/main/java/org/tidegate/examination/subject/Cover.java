@@ -25,7 +25,11 @@ final class Cover {
         }
     }
 
-    /** @param parts without what was skipped, in the order of the line */
+    /**
+     * A cover of the whole line.
+     *
+     * @param parts without what was skipped, in the order of the line
+     */
     record Whole(double cost, List<Candidate> parts) {}
 
     static List<Whole> best(Candidates candidates, int tokens) {

@@ -9,7 +9,12 @@ final class MonthSpelling {
 
     private static final int SHORTEST_WITH_SLIP = 4;
 
-    /** @param month 0 for none; @param length in tokens */
+    /**
+     * A month word.
+     *
+     * @param month 0 for none
+     * @param length in tokens
+     */
     record Reading(int month, int length, double cost) {}
 
     static final Reading NONE = new Reading(0, 0, 0);

@@ -53,7 +53,11 @@ final class SpokenTimes implements Finder {
         }
     }
 
-    /** @param digits slots that digits filled */
+    /**
+     * What filled the slots so far.
+     *
+     * @param digits slots that digits filled
+     */
     private record Said(int hour, int minute, int digits) {
 
         Said with(boolean isHour, int value, boolean digit) {

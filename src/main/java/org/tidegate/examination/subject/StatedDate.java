@@ -12,10 +12,20 @@ record StatedDate(List<Option> options) implements Candidate.Value {
 
     sealed interface Option permits Calendar, Relative {}
 
-    /** @param year 0 where none was written; @param month 0 where only the day was */
+    /**
+     * A day of the calendar.
+     *
+     * @param year 0 where none was written
+     * @param month 0 where only the day was
+     */
     record Calendar(int year, int month, int day, double cost) implements Option {}
 
-    /** @param days from the day of arrival; @param nightOnly the night before: yesterday's evening or today's small hours */
+    /**
+     * A day counted from the arrival.
+     *
+     * @param days from the day of arrival
+     * @param nightOnly the night before: yesterday's evening or today's small hours
+     */
     record Relative(int days, boolean nightOnly, double cost) implements Option {}
 
     static StatedDate of(Option... options) {
