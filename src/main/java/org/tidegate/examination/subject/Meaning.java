@@ -30,7 +30,7 @@ record Meaning(
     }
 
     boolean unknown() {
-        return this == NONE;
+        return kinds.isEmpty() && !calendar() && number < 0 && clinic.isEmpty();
     }
 
     /** Part of dates and times only. */
