@@ -89,7 +89,7 @@ final class CalendarWords {
             SimpleDateFormat format = new SimpleDateFormat(pattern, locale);
             format.setTimeZone(TimeZone.GMT_ZONE);
             for (int hour = 0; hour < 24; hour++) {
-                String name = format.format(new java.util.Date(hour * 3_600_000L + 60_000L));
+                String name = format.format(Long.valueOf(hour * 3_600_000L + 60_000L));
                 if (spoken(name, 2)) {
                     lexicon.hours(name, 1 << hour);
                     withoutFunctionWords(name, 1 << hour);

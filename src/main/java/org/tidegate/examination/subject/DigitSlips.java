@@ -50,7 +50,8 @@ final class DigitSlips {
 
     static String digits(String group) {
         StringBuilder out = new StringBuilder();
-        for (char c : group.toCharArray()) {
+        for (int i = 0; i < group.length(); i++) {
+            char c = group.charAt(i);
             out.append(Character.isDigit(c) ? c : c == 'l' || c == 'I' ? '1' : '0');
         }
         return out.toString();
