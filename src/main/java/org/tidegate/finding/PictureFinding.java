@@ -100,9 +100,14 @@ public record PictureFinding(
     }
 
     /**
+     * Views are 512 bits under a secret permutation and mask, hex; none for a featureless picture.
+     *
      * @param exact HMAC-SHA-256 of the file's bytes, hex
-     * @param perceptual 256 bits under the secret permutation and mask, hex; empty for a featureless picture
-     * @param mirrored the same of the mirrored and rotated picture, so that these are found too
+     * @param whole the picture as it stands
+     * @param centre the picture without its edges
+     * @param turned the quarter turns and mirror images of the whole, to be compared with other pictures' {@code whole}
+     * @param cropped where the centre lies if this is a cropped copy, to be compared with other pictures' {@code centre}
      */
-    public record Fingerprints(String exact, Optional<String> perceptual, List<String> mirrored) {}
+    public record Fingerprints(
+            String exact, Optional<String> whole, Optional<String> centre, List<String> turned, List<String> cropped) {}
 }

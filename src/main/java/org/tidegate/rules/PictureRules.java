@@ -29,7 +29,8 @@ public record PictureRules(
         @Doc("Line strength from which a line counts as present.")
         double lineAt,
 
-        @Doc("Hamming distance of 256-bit fingerprints up to which two pictures count as the same.")
+        @Doc(
+                "Distance of fingerprints up to which two pictures count as the same: differing coarse bits of 256, plus half of the differing finer ones.")
         int sameWithin,
 
         @Doc("Show a proposed reading to a reader after the reader's own.")

@@ -34,7 +34,10 @@ final class Fingerprinter {
         }
         this.key = key.clone();
         this.places = shuffle();
-        this.mask = words(hmac("mask".getBytes(StandardCharsets.UTF_8)));
+        this.mask = words(ByteBuffer.allocate(Long.BYTES * HashWords.WORDS)
+                .put(hmac("coarse".getBytes(StandardCharsets.UTF_8)))
+                .put(hmac("fine".getBytes(StandardCharsets.UTF_8)))
+                .array());
     }
 
     Fingerprints of(byte[] content, Optional<BufferedImage> image) {
@@ -46,23 +49,30 @@ final class Fingerprinter {
                 image.map(Luma::of).map(PerceptualHash::of).filter(h -> h.quality() >= MIN_QUALITY);
         return new Fingerprints(
                 HexFormat.of().formatHex(hmac(labelled)),
-                hash.map(h -> hex(h.upright())),
-                hash.map(h -> h.turnedAndMirrored().stream().map(this::hex).toList())
-                        .orElse(List.of()));
+                hash.map(h -> hex(h.whole())),
+                hash.map(h -> hex(h.centre())),
+                hash.map(h -> hex(h.turned())).orElse(List.of()),
+                hash.map(h -> hex(h.cropped())).orElse(List.of()));
     }
 
+    private List<String> hex(List<long[]> views) {
+        return views.stream().map(this::hex).toList();
+    }
+
+    /** Coarse and finer bits are shuffled alike, but not into each other: they are compared apart. */
     private String hex(long[] bits) {
         long[] out = mask.clone();
-        for (int k = 0; k < PerceptualHash.BITS; k++) {
+        for (int k = 0; k < 2 * Spectrum.BITS; k++) {
+            int to = k / Spectrum.BITS * Spectrum.BITS + places[k % Spectrum.BITS];
             long bit = (bits[k / 64] >>> (k % 64)) & 1;
-            out[places[k] / 64] ^= bit << (places[k] % 64);
+            out[to / 64] ^= bit << (to % 64);
         }
         return HashWords.hex(out);
     }
 
     /** Fisher–Yates; a draw is 64 bits wide, so that its bias is beyond notice. */
     private int[] shuffle() {
-        int[] p = new int[PerceptualHash.BITS];
+        int[] p = new int[Spectrum.BITS];
         for (int i = 0; i < p.length; i++) {
             p[i] = i;
         }

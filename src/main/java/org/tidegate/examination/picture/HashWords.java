@@ -3,42 +3,55 @@ package org.tidegate.examination.picture;
 import java.nio.ByteBuffer;
 import java.util.HexFormat;
 
-/** 256-bit hashes as four words. */
+/** Hashes of eight words: four coarse, four finer. */
 final class HashWords {
+
+    static final int WORDS = 8;
+    private static final int COARSE_WORDS = 4;
 
     private HashWords() {}
 
     /**
-     * @param hex 64 hexadecimal digits
+     * @param hex 128 hexadecimal digits
      * @throws IllegalArgumentException where it is not
      */
     static long[] of(String hex) {
-        if (hex.length() != PerceptualHash.BITS / 4) {
-            throw new IllegalArgumentException("A fingerprint has 64 hexadecimal digits, not " + hex.length() + ".");
+        if (hex.length() != WORDS * 16) {
+            throw new IllegalArgumentException("A fingerprint has 128 hexadecimal digits, not " + hex.length() + ".");
         }
-        long[] words = new long[4];
+        long[] words = new long[WORDS];
         ByteBuffer.wrap(HexFormat.of().parseHex(hex)).asLongBuffer().get(words);
         return words;
     }
 
     static String hex(long[] words) {
-        ByteBuffer buffer = ByteBuffer.allocate(PerceptualHash.BITS / 8);
+        ByteBuffer buffer = ByteBuffer.allocate(Long.BYTES * words.length);
         for (long word : words) {
             buffer.putLong(word);
         }
         return HexFormat.of().formatHex(buffer.array());
     }
 
-    /** The part-th 16 bits. */
+    /** The part-th 16 of the coarse bits. */
     static int part(long[] hash, int part) {
         return (int) (hash[part / 4] >>> (16 * (part % 4))) & 0xFFFF;
     }
 
-    /** Number of differing bits. */
+    /** Number of differing coarse bits. */
+    static int coarse(long[] hash, long[] others, int at) {
+        return differing(hash, others, at, 0);
+    }
+
+    /** Differing coarse bits and half of the differing finer ones, which noise and compression change sooner. */
     static int distance(long[] hash, long[] others, int at) {
-        return Long.bitCount(hash[0] ^ others[at])
-                + Long.bitCount(hash[1] ^ others[at + 1])
-                + Long.bitCount(hash[2] ^ others[at + 2])
-                + Long.bitCount(hash[3] ^ others[at + 3]);
+        return coarse(hash, others, at) + differing(hash, others, at, COARSE_WORDS) / 2;
+    }
+
+    private static int differing(long[] hash, long[] others, int at, int from) {
+        int bits = 0;
+        for (int i = from; i < from + COARSE_WORDS; i++) {
+            bits += Long.bitCount(hash[i] ^ others[at + i]);
+        }
+        return bits;
     }
 }

@@ -24,7 +24,7 @@ class PerceptualHashTest {
                 continue;
             }
             PerceptualHash hash = hash(root.resolve(row.get("file")));
-            assertThat(distance(hash.upright(), published(row.get("pdq256_hex"))))
+            assertThat(distance(hash.whole(), published(row.get("pdq256_hex"))))
                     .as(row.get("file"))
                     .isLessThanOrEqualTo(TOLERANCE);
             assertThat(hash.quality()).as(row.get("file")).isEqualTo(Integer.parseInt(row.get("quality")));
@@ -44,8 +44,8 @@ class PerceptualHashTest {
             })
     void aTurnedOrMirroredCopyIsAmongTheVariants(String name) {
         Path root = OutsideData.path("pictures/hash-pdq/dih");
-        long[] original = hash(root.resolve("bridge-1-original.jpg")).upright();
-        List<long[]> variants = hash(root.resolve("bridge-" + name + ".jpg")).turnedAndMirrored();
+        long[] original = hash(root.resolve("bridge-1-original.jpg")).whole();
+        List<long[]> variants = hash(root.resolve("bridge-" + name + ".jpg")).turned();
         assertThat(variants.stream().mapToInt(v -> distance(original, v)).min().orElseThrow())
                 .as(name)
                 .isLessThanOrEqualTo(TOLERANCE);
@@ -57,7 +57,7 @@ class PerceptualHashTest {
     }
 
     private static int distance(long[] a, long[] b) {
-        return HashWords.distance(a, b, 0);
+        return HashWords.coarse(a, b, 0);
     }
 
     /** Published as 16-bit words, last first, bit k of the hash in bit k mod 16 of word k / 16. */

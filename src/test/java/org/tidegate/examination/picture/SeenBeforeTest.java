@@ -15,7 +15,7 @@ class SeenBeforeTest {
     /** Against comparing with every entry: nothing within the distance is missed and nothing else is named. */
     @Test
     void findsWhatComparingWithEveryEntryFinds() {
-        for (int within : new int[] {0, 15, 31, 40}) {
+        for (int within : new int[] {0, 15, 31}) {
             SeenBefore<Integer> seen = new SeenBefore<>(within);
             for (int i = 0; i < 3_000; i++) {
                 seen.add(i, print(draw()));
@@ -33,7 +33,7 @@ class SeenBeforeTest {
     @Test
     void theSameBytesAreFoundWithoutAnythingToSee() {
         SeenBefore<String> seen = new SeenBefore<>(31);
-        Fingerprints blank = new Fingerprints("aa", Optional.empty(), List.of());
+        Fingerprints blank = new Fingerprints("aa", Optional.empty(), Optional.empty(), List.of(), List.of());
         seen.add("first", blank);
         assertThat(seen.find(blank)).containsExactly(new SeenBefore.Seen<>("first", 0));
     }
@@ -48,17 +48,31 @@ class SeenBeforeTest {
     }
 
     @Test
-    void aTurnedCopyIsFoundByItsVariants() {
+    void aTurnedOrCroppedCopyIsFoundByItsViews() {
         SeenBefore<String> seen = new SeenBefore<>(31);
         long[] before = draw();
         seen.add("first", print(before));
-        Fingerprints turned =
-                new Fingerprints("bb", Optional.of(HashWords.hex(draw())), List.of(HashWords.hex(flipped(before, 7))));
-        assertThat(seen.find(turned)).containsExactly(new SeenBefore.Seen<>("first", 7));
+        String near = HashWords.hex(flipped(before, 7));
+        Optional<String> other = Optional.of(HashWords.hex(draw()));
+        assertThat(seen.find(new Fingerprints("bb", other, other, List.of(near), List.of())))
+                .containsExactly(new SeenBefore.Seen<>("first", 7));
+        assertThat(seen.find(new Fingerprints("bb", other, other, List.of(), List.of(near))))
+                .containsExactly(new SeenBefore.Seen<>("first", 7));
+    }
+
+    /** Finer bits count half: 20 of them are 10 of distance. */
+    @Test
+    void finerBitsCountHalf() {
+        SeenBefore<String> seen = new SeenBefore<>(31);
+        long[] before = draw();
+        seen.add("first", print(before));
+        long[] other = before.clone();
+        other[5] ^= 0xFFFFFL;
+        assertThat(seen.find(print(other))).containsExactly(new SeenBefore.Seen<>("first", 10));
     }
 
     private long[] draw() {
-        return random.longs(4).toArray();
+        return random.longs(8).toArray();
     }
 
     private long[] flipped(long[] hash, int bits) {
@@ -68,6 +82,7 @@ class SeenBeforeTest {
     }
 
     private static Fingerprints print(long[] hash) {
-        return new Fingerprints(HashWords.hex(hash), Optional.of(HashWords.hex(hash)), List.of());
+        Optional<String> hex = Optional.of(HashWords.hex(hash));
+        return new Fingerprints(HashWords.hex(hash), hex, hex, List.of(), List.of());
     }
 }

@@ -1,0 +1,71 @@
+package org.tidegate.examination.picture;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.IntStream;
+
+/**
+ * Finds hashes near a given one. Multi-index hashing (Norouzi, Punjani, Fleet 2012): of 16 parts of the coarse bits of two hashes that differ in
+ * no more than 31, at least one differs in no more than one bit, so looking up each part and its close neighbours misses none of them.
+ */
+final class HashIndex {
+
+    /** Coarse bits that may differ at most, whatever the distance asked for. */
+    static final int COARSE_WITHIN = 31;
+
+    private static final int PARTS = 16;
+    private static final int PART_VALUES = 1 << 16;
+
+    /** A part as it is, and with any one bit flipped. */
+    private static final int[] FLIPS = IntStream.concat(
+                    IntStream.of(0), IntStream.range(0, 16).map(i -> 1 << i))
+            .toArray();
+
+    private final List<PartIndex> parts = new ArrayList<>();
+    private long[] words = new long[1024];
+    private int size;
+
+    HashIndex() {
+        for (int p = 0; p < PARTS; p++) {
+            parts.add(new PartIndex(PART_VALUES));
+        }
+    }
+
+    /** Entries are numbered from 0 in the order of adding. */
+    void add(long[] hash) {
+        int at = size * HashWords.WORDS;
+        if (words.length < at + HashWords.WORDS) {
+            words = Arrays.copyOf(words, words.length * 2);
+        }
+        System.arraycopy(hash, 0, words, at, HashWords.WORDS);
+        for (int p = 0; p < PARTS; p++) {
+            parts.get(p).add(HashWords.part(hash, p), size);
+        }
+        size++;
+    }
+
+    /** Adds the entries within the distance to the map, each with its least distance so far. */
+    void near(long[] hash, int within, Map<Integer, Integer> found) {
+        for (int p = 0; p < PARTS; p++) {
+            int part = HashWords.part(hash, p);
+            PartIndex index = parts.get(p);
+            for (int flip : FLIPS) {
+                for (int e = index.first(part ^ flip); e >= 0; e = index.next(e)) {
+                    judge(hash, e, within, found);
+                }
+            }
+        }
+    }
+
+    private void judge(long[] hash, int entry, int within, Map<Integer, Integer> found) {
+        int at = entry * HashWords.WORDS;
+        if (HashWords.coarse(hash, words, at) <= COARSE_WITHIN) {
+            int distance = HashWords.distance(hash, words, at);
+            if (distance <= within) {
+                found.merge(entry, distance, Math::min);
+            }
+        }
+    }
+}
