@@ -56,9 +56,9 @@ public final class SeenBefore<T> {
     /** Earlier pictures, nearest first, an owner named once. */
     public List<Seen<T>> find(Fingerprints picture) {
         Map<Integer, Integer> near = new TreeMap<>();
-        picture.whole().ifPresent(hex -> wholes.near(HashWords.of(hex), within, near));
-        picture.turned().forEach(hex -> wholes.near(HashWords.of(hex), within, near));
-        picture.cropped().forEach(hex -> centres.near(HashWords.of(hex), within, near));
+        picture.whole().ifPresent(hex -> wholes.allNear(HashWords.of(hex), within, near));
+        picture.turned().forEach(hex -> wholes.mostNear(HashWords.of(hex), within, near));
+        picture.cropped().forEach(hex -> centres.mostNear(HashWords.of(hex), within, near));
         List<Seen<T>> seen = new ArrayList<>();
         exact.getOrDefault(picture.exact(), List.of()).forEach(o -> seen.add(new Seen<>(o, 0)));
         near.forEach((entry, distance) ->
