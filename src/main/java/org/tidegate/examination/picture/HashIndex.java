@@ -19,8 +19,11 @@ final class HashIndex {
     private static final int PARTS = 16;
     private static final int PART_VALUES = 1 << 16;
 
+    private static final int[] AS_IT_IS = {0};
+
     /** A part as it is, and with any one bit flipped. */
-    private static final int[] FLIPS = IntStream.concat(
+    private static final int[] AND_NEIGHBOURS =
+            IntStream.concat(
                     IntStream.of(0), IntStream.range(0, 16).map(i -> 1 << i))
             .toArray();
 
