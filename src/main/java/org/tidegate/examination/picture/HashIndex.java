@@ -22,8 +22,7 @@ final class HashIndex {
     private static final int[] AS_IT_IS = {0};
 
     /** A part as it is, and with any one bit flipped. */
-    private static final int[] AND_NEIGHBOURS =
-            IntStream.concat(
+    private static final int[] AND_NEIGHBOURS = IntStream.concat(
                     IntStream.of(0), IntStream.range(0, 16).map(i -> 1 << i))
             .toArray();
 

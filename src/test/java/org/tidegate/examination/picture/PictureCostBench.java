@@ -29,9 +29,8 @@ public final class PictureCostBench {
     private PictureCostBench() {}
 
     public static void main(String[] arguments) throws IOException {
-        BufferedImage view = arguments.length > 0
-                ? ImageIO.read(Path.of(arguments[0]).toFile())
-                : TestPictures.scene(1008, 756, 1);
+        BufferedImage view =
+                arguments.length > 0 ? ImageIO.read(Path.of(arguments[0]).toFile()) : TestPictures.scene(1008, 756, 1);
         examine(TestPictures.jpeg(enlarged(view, 4032, 3024), 0.9, false));
         lookUp();
     }

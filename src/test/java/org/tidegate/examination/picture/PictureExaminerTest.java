@@ -60,9 +60,11 @@ class PictureExaminerTest {
         assertThat(only(inline(drawn(1, 1), "t.png")).kind()).isEqualTo(Kind.DECORATION);
         assertThat(only(inline(drawn(1200, 160), "banner.png")).kind()).isEqualTo(Kind.DECORATION);
         assertThat(only(png(screen(540, 1170), "bild.png")).kind()).isEqualTo(Kind.SCREENSHOT);
-        assertThat(only(png(TestPictures.scene(540, 720, 1), "Screenshot_20260504.png")).kind())
+        assertThat(only(png(TestPictures.scene(540, 720, 1), "Screenshot_20260504.png"))
+                        .kind())
                 .isEqualTo(Kind.SCREENSHOT);
-        assertThat(only(png(TestPictures.scene(540, 960, 1), "photo.png")).kind()).isEqualTo(Kind.PHOTO);
+        assertThat(only(png(TestPictures.scene(540, 960, 1), "photo.png")).kind())
+                .isEqualTo(Kind.PHOTO);
     }
 
     @Test
@@ -93,7 +95,8 @@ class PictureExaminerTest {
         List<Attachment> files = new ArrayList<>(Collections.nCopies(5_000, png(drawn(8, 8), "p.png")));
         List<PictureFinding> pictures = examiner.examine(files, FACTS).pictures();
         assertThat(pictures).hasSize(5_000);
-        assertThat(pictures.stream().filter(p -> p.readable() == Decoding.DECODED)).hasSize(40);
+        assertThat(pictures.stream().filter(p -> p.readable() == Decoding.DECODED))
+                .hasSize(40);
         assertThat(pictures.get(4_999).readable()).isEqualTo(Decoding.OVER_LIMIT);
     }
 
