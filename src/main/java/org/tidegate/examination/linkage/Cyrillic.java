@@ -21,7 +21,12 @@ final class Cyrillic {
     private Cyrillic() {}
 
     static boolean isCyrillic(String word) {
-        return word.codePoints().anyMatch(c -> Character.UnicodeScript.of(c) == Character.UnicodeScript.CYRILLIC);
+        for (int i = 0; i < word.length(); i++) {
+            if (word.charAt(i) >= '\u0400' && word.charAt(i) <= '\u04FF') {
+                return true;
+            }
+        }
+        return false;
     }
 
     static List<String> spellings(String lower) {

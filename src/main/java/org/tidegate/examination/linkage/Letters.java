@@ -35,6 +35,9 @@ final class Letters {
 
     /** Lower-case ASCII spellings of one word, the plainest first; empty where it holds no letter. */
     static Set<String> spellings(String word) {
+        if (isPlain(word)) {
+            return Set.of(word.toLowerCase(Locale.ROOT));
+        }
         String lower = Normalizer.normalize(word, Normalizer.Form.NFC).toLowerCase(Locale.ROOT);
         Set<String> all = new LinkedHashSet<>();
         add(all, plain(lower));
@@ -43,6 +46,16 @@ final class Letters {
             Cyrillic.spellings(lower).forEach(s -> add(all, s));
         }
         return all;
+    }
+
+    private static boolean isPlain(String word) {
+        for (int i = 0; i < word.length(); i++) {
+            char c = word.charAt(i);
+            if ((c < 'a' || c > 'z') && (c < 'A' || c > 'Z')) {
+                return false;
+            }
+        }
+        return !word.isEmpty();
     }
 
     private static void add(Set<String> all, String spelling) {

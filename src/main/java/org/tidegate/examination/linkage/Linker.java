@@ -4,7 +4,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.util.ArrayList;
-import java.util.BitSet;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
@@ -26,7 +26,7 @@ public final class Linker {
     private static final Duration EARLY = Duration.ofMinutes(45);
 
     private static final int MOST_CANDIDATES = 10;
-    private static final int MOST_BLOCK = 4000;
+    private static final int MOST_COMPARED = 128;
 
     private final MatchingRules rules;
     private final ZoneId zone;
@@ -48,8 +48,8 @@ public final class Linker {
                 statement.arrived().plus(EARLY));
         double prior = -Weights.log2(Math.max(1, open.size()));
         Map<String, Candidate> best = new HashMap<>();
-        BitSet blocked = index.blocked(keys(statement), open, MOST_BLOCK);
-        blocked.stream().mapToObj(index::test).forEach(test -> {
+        int[] likeliest = index.likeliest(keys(statement), open, MOST_COMPARED);
+        Arrays.stream(likeliest).mapToObj(index::test).forEach(test -> {
             Candidate c = candidate(statement, test, prior, index);
             if (c.probability() >= rules.candidateAt()) {
                 best.merge(test.appointment().ref(), c, this::openAttempt);

@@ -1,5 +1,6 @@
 package org.tidegate.examination.linkage;
 
+import java.util.Collections;
 import java.util.Set;
 
 /**
@@ -25,10 +26,10 @@ record NameToken(String written, Set<String> spellings, Set<String> sounds) {
     }
 
     boolean sharesSpelling(NameToken other) {
-        return spellings.stream().anyMatch(other.spellings::contains);
+        return !Collections.disjoint(spellings, other.spellings);
     }
 
     boolean sharesSound(NameToken other) {
-        return sounds.stream().anyMatch(other.sounds::contains);
+        return !Collections.disjoint(sounds, other.sounds);
     }
 }

