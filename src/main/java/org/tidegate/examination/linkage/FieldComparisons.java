@@ -1,30 +1,41 @@
 package org.tidegate.examination.linkage;
 
 import java.time.LocalDate;
-import java.time.ZoneId;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import org.tidegate.booking.Appointment;
 import org.tidegate.booking.TestRecord;
 import org.tidegate.finding.SubjectReading;
 
-/** Compares one reading of a statement with one test, field by field. */
+/** Compares the readings of one statement with tests, field by field; every name is taken apart once. */
 final class FieldComparisons {
 
     private final Weights weights;
     private final NameComparison names;
     private final TimeComparison times;
+    private final Statement statement;
+    private final TestIndex index;
+    private final Map<String, PersonName> parsed = new HashMap<>();
 
-    FieldComparisons(Weights weights, Nicknames nicknames, ZoneId zone) {
+    FieldComparisons(
+            Weights weights, NameComparison names, TimeComparison times, Statement statement, TestIndex index) {
         this.weights = weights;
-        this.names = new NameComparison(nicknames);
-        this.times = new TimeComparison(weights, zone);
+        this.names = names;
+        this.times = times;
+        this.statement = statement;
+        this.index = index;
+    }
+
+    private PersonName name(String text) {
+        return parsed.computeIfAbsent(text, PersonName::of);
     }
 
     /** Who the statement is of: name, address, date of birth. */
-    List<FieldWeight> person(Statement statement, SubjectReading reading, Appointment a, TestIndex index) {
+    List<FieldWeight> person(SubjectReading reading, Appointment a) {
         List<FieldWeight> found = new ArrayList<>();
         Optional<NameAgreement> name = reading.name().map(n -> compare(n, a));
         name.ifPresent(n -> {
@@ -33,14 +44,14 @@ final class FieldComparisons {
             add(
                     found,
                     "suffix",
-                    suffix(reading.name().orElse(""), a, index),
+                    suffix(reading.name().orElse(""), a),
                     reading.name().orElse(""));
         });
         boolean otherPerson = name.filter(NameAgreement::contradicted).isPresent();
         statement
                 .fromAddress()
                 .ifPresent(from -> add(
-                        found, "address", a.email().map(booked -> address(from, booked, index, otherPerson)), from));
+                        found, "address", a.email().map(booked -> address(from, booked, otherPerson)), from));
         statement.fromDisplayName().ifPresent(d -> {
             add(found, "display_name", displayName(compare(d, a), name), d);
             add(found, "guardian", a.guardian().filter(g -> isGuardian(d, g)).map(g -> "same"), d);
@@ -50,7 +61,7 @@ final class FieldComparisons {
     }
 
     /** Which test it is of: time, reference, mark. */
-    List<FieldWeight> test(Statement statement, SubjectReading reading, TestRecord test) {
+    List<FieldWeight> test(SubjectReading reading, TestRecord test) {
         List<FieldWeight> found = new ArrayList<>(times.compare(reading.testTime(), statement.arrived(), test));
         reading.reference()
                 .ifPresent(r -> add(
@@ -79,8 +90,8 @@ final class FieldComparisons {
     }
 
     private NameAgreement compare(String stated, Appointment a) {
-        PersonName name = PersonName.of(stated);
-        NameAgreement agreement = names.compare(name, PersonName.of(a.givenName()), PersonName.of(a.familyName()));
+        PersonName name = name(stated);
+        NameAgreement agreement = names.compare(name, name(a.givenName()), name(a.familyName()));
         boolean alias = agreement.familyAgrees()
                 && agreement.given().filter(NameAgreement.DIFFERENT::equals).isPresent()
                 && a.email().filter(e -> namedIn(e, name, a)).isPresent();
@@ -88,26 +99,26 @@ final class FieldComparisons {
     }
 
     /** A first name that the booked address bears although the booking does not: the participant goes by it. */
-    private static boolean namedIn(String address, PersonName stated, Appointment a) {
+    private boolean namedIn(String address, PersonName stated, Appointment a) {
         String local = address.substring(0, Math.max(0, address.indexOf('@'))).toLowerCase(Locale.ROOT);
         List<String> parts = List.of(local.split("[^a-z]+"));
-        PersonName family = PersonName.of(a.familyName());
+        PersonName family = name(a.familyName());
         return stated.core().stream()
                 .filter(t -> family.tokens().stream().noneMatch(t::sharesSound))
                 .anyMatch(t -> t.plain().length() >= 3 && parts.contains(t.plain()));
     }
 
-    private Optional<String> suffix(String stated, Appointment a, TestIndex index) {
-        Optional<String> said = PersonName.of(stated).suffix();
+    private Optional<String> suffix(String stated, Appointment a) {
+        Optional<String> said = name(stated).suffix();
         return Generation.level(said, Generation.of(a, said.isPresent() ? index.namesakes(a) : List.of()));
     }
 
     private boolean isGuardian(String displayName, String guardian) {
-        NameAgreement n = names.compare(PersonName.of(displayName), PersonName.of(guardian), PersonName.of(""));
+        NameAgreement n = names.compare(name(displayName), name(guardian), name(""));
         return n.givenAgreesInFull();
     }
 
-    private static String address(String from, String booked, TestIndex index, boolean otherPerson) {
+    private String address(String from, String booked, boolean otherPerson) {
         if (!from.equalsIgnoreCase(booked)) {
             return NameAgreement.DIFFERENT;
         }

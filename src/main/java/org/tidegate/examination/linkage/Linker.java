@@ -30,14 +30,18 @@ public final class Linker {
 
     private final MatchingRules rules;
     private final ZoneId zone;
-    private final FieldComparisons comparisons;
+    private final Weights weights;
+    private final NameComparison names;
+    private final TimeComparison times;
     private final double anotherTest;
 
     /** @param zone the clinic's zone, in which stated times are wall times */
     public Linker(MatchingRules rules, ZoneId zone, Nicknames nicknames) {
         this.rules = rules;
         this.zone = zone;
-        this.comparisons = new FieldComparisons(new Weights(rules), nicknames, zone);
+        this.weights = new Weights(rules);
+        this.names = new NameComparison(nicknames);
+        this.times = new TimeComparison(weights, zone);
         this.anotherTest = Weights.log2((1 - rules.noTestPrior()) / rules.noTestPrior());
     }
 
@@ -48,9 +52,11 @@ public final class Linker {
                 statement.arrived().plus(EARLY));
         double prior = -Weights.log2(Math.max(1, open.size()));
         Map<String, Candidate> best = new HashMap<>();
+        FieldComparisons comparisons = new FieldComparisons(weights, names, times, statement, index);
+        List<Integer> readings = Alternatives.of(statement.readings());
         int[] likeliest = index.likeliest(keys(statement), open, MOST_COMPARED);
         Arrays.stream(likeliest).mapToObj(index::test).forEach(test -> {
-            Candidate c = candidate(statement, test, prior, index);
+            Candidate c = candidate(statement, readings, test, prior, comparisons);
             if (c.probability() >= rules.candidateAt()) {
                 best.merge(test.appointment().ref(), c, this::openAttempt);
             }
@@ -85,17 +91,19 @@ public final class Linker {
         return reading.testTime().map(t -> t.atZone(zone).toInstant());
     }
 
-    private Candidate candidate(Statement statement, TestRecord test, double prior, TestIndex index) {
-        return Alternatives.of(statement.readings()).stream()
-                .map(i -> candidate(statement, i, test, prior, index))
+    private Candidate candidate(
+            Statement statement, List<Integer> readings, TestRecord test, double prior, FieldComparisons comparisons) {
+        return readings.stream()
+                .map(i -> candidate(statement, i, test, prior, comparisons))
                 .reduce((best, next) -> next.evidence() > best.evidence() ? next : best)
                 .orElseThrow();
     }
 
-    private Candidate candidate(Statement statement, int number, TestRecord test, double prior, TestIndex index) {
+    private Candidate candidate(
+            Statement statement, int number, TestRecord test, double prior, FieldComparisons comparisons) {
         SubjectReading reading = statement.readings().get(number);
-        List<FieldWeight> ofPerson = comparisons.person(statement, reading, test.appointment(), index);
-        List<FieldWeight> ofTest = comparisons.test(statement, reading, test);
+        List<FieldWeight> ofPerson = comparisons.person(reading, test.appointment());
+        List<FieldWeight> ofTest = comparisons.test(reading, test);
         List<FieldWeight> all = new ArrayList<>(ofPerson);
         all.addAll(ofTest);
         all.addAll(comparisons.place(reading, test));

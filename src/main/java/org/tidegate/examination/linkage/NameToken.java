@@ -3,18 +3,40 @@ package org.tidegate.examination.linkage;
 import java.util.Collections;
 import java.util.Set;
 
-/**
- * One word of a name.
- *
- * @param written as it stood
- * @param spellings in lower-case ASCII letters, the plainest first, never empty
- * @param sounds keys of {@link SoundKey}
- */
-record NameToken(String written, Set<String> spellings, Set<String> sounds) {
+/** One word of a name. */
+final class NameToken {
+
+    private final String written;
+    private final Set<String> spellings;
+
+    /** Worked out when first asked for: most words are told apart or found equal by their letters. Any thread finds the same. */
+    private volatile Set<String> sounds = Set.of();
+
+    private NameToken(String written, Set<String> spellings) {
+        this.written = written;
+        this.spellings = spellings;
+    }
 
     static NameToken of(String written) {
-        Set<String> spellings = Letters.spellings(written);
-        return new NameToken(written, spellings, SoundKey.keys(spellings));
+        return new NameToken(written, Letters.spellings(written));
+    }
+
+    /** As it stood. */
+    String written() {
+        return written;
+    }
+
+    /** In lower-case ASCII letters, the plainest first; empty where it holds no letter. */
+    Set<String> spellings() {
+        return spellings;
+    }
+
+    /** Keys of {@link SoundKey}. */
+    Set<String> sounds() {
+        if (sounds.isEmpty()) {
+            sounds = SoundKey.keys(spellings);
+        }
+        return sounds;
     }
 
     String plain() {
@@ -30,6 +52,6 @@ record NameToken(String written, Set<String> spellings, Set<String> sounds) {
     }
 
     boolean sharesSound(NameToken other) {
-        return !Collections.disjoint(sounds, other.sounds);
+        return !Collections.disjoint(sounds(), other.sounds());
     }
 }

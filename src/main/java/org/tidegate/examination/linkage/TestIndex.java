@@ -104,14 +104,10 @@ public final class TestIndex {
      */
     int[] likeliest(Stream<String> keys, Range range, int most) {
         Map<Integer, Double> telling = new HashMap<>();
-        keys.distinct().forEach(key -> {
-            int from = lowerBound(entries, entry(key, range.from()));
-            int to = Math.min(lowerBound(entries, entry(key, range.to())), from + MOST_BEARERS);
-            double tells = Weights.log2((range.size() + 1.0) / Math.max(1, to - from));
-            for (int i = from; i < to; i++) {
-                telling.merge((int) (entries[i] & (MOST_TESTS - 1)), tells, Double::sum);
-            }
-        });
+        keys.distinct()
+                .map(key -> bearers(key, range))
+                .sorted(Comparator.comparingInt(Bearers::size).thenComparingLong(Bearers::first))
+                .forEach(b -> tell(b, Weights.log2((range.size() + 1.0) / Math.max(1, b.size())), telling, most));
         return telling.entrySet().stream()
                 .sorted(Map.Entry.<Integer, Double>comparingByValue()
                         .reversed()
@@ -119,6 +115,34 @@ public final class TestIndex {
                 .limit(most)
                 .mapToInt(Map.Entry::getKey)
                 .toArray();
+    }
+
+    /** Where the entries of a key lie that are in the range: its first entry, and positions from (inclusive) to (exclusive). */
+    private record Bearers(long first, int from, int to) {
+        int size() {
+            return to - from;
+        }
+    }
+
+    private Bearers bearers(String key, Range range) {
+        return new Bearers(
+                entry(key, 0), lowerBound(entries, entry(key, range.from())), lowerBound(entries, entry(key, range.to())));
+    }
+
+    /** Once enough tests are found by rarer keys, a commoner key only tells between them. */
+    private void tell(Bearers bearers, double tells, Map<Integer, Double> telling, int most) {
+        if (telling.size() >= most) {
+            telling.replaceAll((rank, sum) -> bears(bearers, rank) ? sum + tells : sum);
+            return;
+        }
+        int to = Math.min(bearers.to(), bearers.from() + MOST_BEARERS);
+        for (int i = bearers.from(); i < to; i++) {
+            telling.merge((int) (entries[i] & (MOST_TESTS - 1)), tells, Double::sum);
+        }
+    }
+
+    private boolean bears(Bearers bearers, int rank) {
+        return Arrays.binarySearch(entries, bearers.from(), bearers.to(), bearers.first() | rank) >= 0;
     }
 
     /** How many differently named persons are booked under an address, counted up to {@code most}. */

@@ -81,8 +81,7 @@ record PersonRecords(List<String> fields, List<String> truth, List<List<String>>
     }
 
     long truePairs() {
-        Map<String, Long> sizes = truth.stream()
-                .collect(Collectors.groupingBy(t -> t, Collectors.counting()));
+        Map<String, Long> sizes = truth.stream().collect(Collectors.groupingBy(t -> t, Collectors.counting()));
         return sizes.values().stream().mapToLong(n -> n * (n - 1) / 2).sum();
     }
 }
