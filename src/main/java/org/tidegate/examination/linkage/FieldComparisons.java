@@ -50,8 +50,8 @@ final class FieldComparisons {
         boolean otherPerson = name.filter(NameAgreement::contradicted).isPresent();
         statement
                 .fromAddress()
-                .ifPresent(from -> add(
-                        found, "address", a.email().map(booked -> address(from, booked, otherPerson)), from));
+                .ifPresent(from ->
+                        add(found, "address", a.email().map(booked -> address(from, booked, otherPerson)), from));
         statement.fromDisplayName().ifPresent(d -> {
             add(found, "display_name", displayName(compare(d, a), name), d);
             add(found, "guardian", a.guardian().filter(g -> isGuardian(d, g)).map(g -> "same"), d);

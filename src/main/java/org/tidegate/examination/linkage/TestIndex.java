@@ -126,7 +126,9 @@ public final class TestIndex {
 
     private Bearers bearers(String key, Range range) {
         return new Bearers(
-                entry(key, 0), lowerBound(entries, entry(key, range.from())), lowerBound(entries, entry(key, range.to())));
+                entry(key, 0),
+                lowerBound(entries, entry(key, range.from())),
+                lowerBound(entries, entry(key, range.to())));
     }
 
     /** Once enough tests are found by rarer keys, a commoner key only tells between them. */

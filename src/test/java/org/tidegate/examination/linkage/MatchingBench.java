@@ -53,7 +53,9 @@ public class MatchingBench {
             all.add(test(i, random));
         }
         index = TestIndex.of(all);
-        System.out.printf("%n%d tests: the index holds %.1f bytes a test beside the records%n", tests, index.bytes() / (double) tests);
+        System.out.printf(
+                "%n%d tests: the index holds %.1f bytes a test beside the records%n",
+                tests, index.bytes() / (double) tests);
         List<Statement> some = new ArrayList<>();
         for (int i = 0; i < 1024; i++) {
             some.add(statement(all.get(random.nextInt(tests)).appointment(), random));
