@@ -24,6 +24,7 @@ import picocli.CommandLine.HelpCommand;
             ExamineCommand.class,
             ReadSubjectCommand.class,
             MatchCommand.class,
+            TimingCommand.class,
             CheckRulesCommand.class
         })
 public final class Main {
