@@ -80,16 +80,38 @@ public final class TimeJudge {
         PictureFinding picture = message.findings().pictures().get(ref.picture());
         Capture capture = Capture.of(picture);
         Journey journey = journey(c, message);
+        PhotoJudge judge =
+                new PhotoJudge(capture, shared(testClues, journey), journey, rules, wording(c));
+        return new Judged(ref, judge.judge(readingWindow(c.protocol()), samePhoneDate(message, picture)), capture.timed());
+    }
+
+    private static List<Constraint> shared(List<Constraint> testClues, Journey journey) {
         List<Constraint> shared = new ArrayList<>(testClues);
         shared.addAll(journey.order());
         journey.arrivalClue().ifPresent(shared::add);
         shared.addAll(journey.trustedHops());
-        Optional<HeaderDate> date = envelope(message)
+        return shared;
+    }
+
+    private Optional<HeaderDate> samePhoneDate(MessageEvidence message, PictureFinding picture) {
+        return envelope(message)
                 .date()
                 .filter(d -> SamePhone.made(envelope(message).mailProgram(), picture, rules));
-        PhotoJudge.Result result =
-                new PhotoJudge(capture, shared, journey, rules, wording(c)).judge(readingWindow(c.protocol()), date);
-        return new Judged(ref, result, capture.timed());
+    }
+
+    /** The clues of the best-founded network of one photo, or of the first message where there is none: what a drawing shows. */
+    public List<Clue> clues(TimeCase c, Optional<PhotoRef> photo) {
+        TestClues test = new TestClues(c.test(), rules, wording(c));
+        MessageEvidence message = c.messages().get(photo.map(PhotoRef::message).orElse(0));
+        Journey journey = journey(c, message);
+        List<Constraint> clues = shared(Assumptions.allowed(test.clues(stated(c, test)), rules), journey);
+        photo.map(p -> message.findings().pictures().get(p.picture())).ifPresent(picture -> {
+            Optional<HeaderDate> date = samePhoneDate(message, picture);
+            Capture capture = Capture.of(picture);
+            ZoneCase zone = ZoneCase.of(capture.device(), date, rules).get(0);
+            clues.addAll(new PhotoClues(capture, date, journey.firstHop(), rules, wording(c)).in(zone).clues());
+        });
+        return clues.stream().map(Constraint::clue).toList();
     }
 
     private Question readingWindow(Protocol protocol) {
