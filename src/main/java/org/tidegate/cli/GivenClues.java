@@ -26,7 +26,8 @@ final class GivenClues {
     /** More would be no case of one submission. */
     private static final int MOST = 200;
 
-    private static final Pattern EVENT = Pattern.compile("(epoch|test|photo|sent|hop|arrived|device_zero)(?:\\[(\\d{1,3})])?");
+    private static final Pattern EVENT =
+            Pattern.compile("(epoch|test|photo|sent|hop|arrived|device_zero)(?:\\[(\\d{1,3})])?");
     private static final Pattern ASSUMPTION = Pattern.compile("([a-z0-9-]+)(?:\\((.*)\\))?");
 
     private GivenClues() {}
@@ -71,7 +72,8 @@ final class GivenClues {
     private static Optional<Duration> bound(JsonNode node, String key, Event earlier) {
         return text(node, key)
                 .map(t -> earlier.equals(Event.EPOCH) && !t.contains("P")
-                        ? Duration.between(Instant.EPOCH, OffsetDateTime.parse(t).toInstant())
+                        ? Duration.between(
+                                Instant.EPOCH, OffsetDateTime.parse(t).toInstant())
                         : Duration.parse(t));
     }
 

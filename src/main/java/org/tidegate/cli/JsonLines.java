@@ -44,8 +44,9 @@ final class JsonLines {
                     out.println(JSON.writeValueAsString(answer.apply(JSON.readTree(line))));
                 } catch (JacksonException | DateTimeParseException | BadQuestion e) {
                     bad++;
-                    command.getErr().println("tidegate: line " + number
-                            + " is no question of the right shape (see --help): " + firstLine(e));
+                    command.getErr()
+                            .println("tidegate: line " + number + " is no question of the right shape (see --help): "
+                                    + firstLine(e));
                 }
             }
         } catch (IOException e) {

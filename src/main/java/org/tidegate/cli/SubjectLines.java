@@ -15,8 +15,7 @@ final class SubjectLines {
     private SubjectLines() {}
 
     static int answer(CommandLine command, BiFunction<String, StatedText, Object> answer) {
-        return JsonLines.answer(
-                command, node -> answer.apply(text(node, "id").orElse(""), stated(node)));
+        return JsonLines.answer(command, node -> answer.apply(text(node, "id").orElse(""), stated(node)));
     }
 
     private static StatedText stated(JsonNode node) {

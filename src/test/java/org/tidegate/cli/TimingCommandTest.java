@@ -25,7 +25,9 @@ class TimingCommandTest {
     void judgesTheWindowOnTheGivenClues() {
         Ran ran = run(QUESTION);
         assertThat(ran.code()).as(ran.err()).isZero();
-        assertThat(ran.out()).contains("\"verdict\":\"inside\",\"level\":3", "\"margin\":\"PT4M\"", "at least 24 min after the test");
+        assertThat(ran.out())
+                .contains(
+                        "\"verdict\":\"inside\",\"level\":3", "\"margin\":\"PT4M\"", "at least 24 min after the test");
     }
 
     @Test

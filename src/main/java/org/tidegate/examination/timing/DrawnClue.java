@@ -22,7 +22,11 @@ record DrawnClue(String lane, String what, Optional<Instant> from, Optional<Inst
             return Optional.empty();
         }
         return Optional.of(new DrawnClue(
-                lane(clue), what(clue.later()), clue.lo().map(Instant.EPOCH::plus), clue.hi().map(Instant.EPOCH::plus), deciding));
+                lane(clue),
+                what(clue.later()),
+                clue.lo().map(Instant.EPOCH::plus),
+                clue.hi().map(Instant.EPOCH::plus),
+                deciding));
     }
 
     /** A point to place the label at. */

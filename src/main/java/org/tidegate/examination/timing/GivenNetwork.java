@@ -48,7 +48,8 @@ public final class GivenNetwork {
             if (clue.clock().kind() == Clock.Kind.SATELLITE) {
                 return Rank.FIX;
             }
-            boolean ofTheClock = clue.earlier().equals(Event.EPOCH) || clue.leansOn().contains(Assumptions.HANDED_OVER);
+            boolean ofTheClock =
+                    clue.earlier().equals(Event.EPOCH) || clue.leansOn().contains(Assumptions.HANDED_OVER);
             return ofTheClock ? Rank.DEVICE_CLOCK : Rank.SAME_DEVICE;
         }
     }
@@ -63,7 +64,8 @@ public final class GivenNetwork {
 
     /** The order of things: {@code later} is not before {@code earlier}. */
     public static GivenClue order(Event earlier, Event later) {
-        return new GivenClue(Clues.order(earlier, later, "one comes after the other").clue(), Duration.ZERO);
+        return new GivenClue(
+                Clues.order(earlier, later, "one comes after the other").clue(), Duration.ZERO);
     }
 
     /** The verdict at the first level that decides; undetermined, with what is known, where none does. */

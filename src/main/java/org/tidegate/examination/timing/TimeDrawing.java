@@ -98,7 +98,12 @@ public final class TimeDrawing {
         svg.append("<rect x=\"%d\" y=\"24\" width=\"%d\" height=\"%d\" fill=\"url(#window)\" stroke=\"#444\"/>"
                 .formatted(from, until - from, height - 34));
         svg.append("<path d=\"M%d 24V%d\" stroke=\"#000\" stroke-dasharray=\"6 4\"/>".formatted(limit, height - 10));
-        label(svg, from, 18, "photograph " + clock(judgement.windows().from()) + "–" + clock(judgement.windows().until()));
+        label(
+                svg,
+                from,
+                18,
+                "photograph " + clock(judgement.windows().from()) + "–"
+                        + clock(judgement.windows().until()));
         label(svg, limit, 18, "send by " + clock(judgement.windows().sendBy()));
     }
 
@@ -112,8 +117,13 @@ public final class TimeDrawing {
         int from = c.from().map(this::x).orElse(LEFT);
         int to = c.to().map(this::x).orElse(LEFT + WIDTH);
         String look = c.deciding() ? "fill=\"#000\"" : "fill=\"#fff\" stroke=\"#000\"";
-        svg.append("<rect x=\"%d\" y=\"%d\" width=\"%d\" height=\"8\" %s/>".formatted(from, y + 16, Math.max(3, to - from), look));
-        label(svg, x(c.anchor()), y + 13, c.what() + " " + clock(c.anchor()) + (drawable(c.anchor()) ? "" : " (off the scale)"));
+        svg.append("<rect x=\"%d\" y=\"%d\" width=\"%d\" height=\"8\" %s/>"
+                .formatted(from, y + 16, Math.max(3, to - from), look));
+        label(
+                svg,
+                x(c.anchor()),
+                y + 13,
+                c.what() + " " + clock(c.anchor()) + (drawable(c.anchor()) ? "" : " (off the scale)"));
     }
 
     /** The same in words: a line a clue, the deciding ones marked. */
@@ -157,10 +167,15 @@ public final class TimeDrawing {
     }
 
     private static void label(StringBuilder svg, int x, int y, String words) {
-        svg.append("<text x=\"%d\" y=\"%d\">".formatted(x, y)).append(escaped(words)).append("</text>");
+        svg.append("<text x=\"%d\" y=\"%d\">".formatted(x, y))
+                .append(escaped(words))
+                .append("</text>");
     }
 
     private static String escaped(String text) {
-        return text.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;").replace("\"", "&quot;");
+        return text.replace("&", "&amp;")
+                .replace("<", "&lt;")
+                .replace(">", "&gt;")
+                .replace("\"", "&quot;");
     }
 }

@@ -80,9 +80,9 @@ public final class TimeJudge {
         PictureFinding picture = message.findings().pictures().get(ref.picture());
         Capture capture = Capture.of(picture);
         Journey journey = journey(c, message);
-        PhotoJudge judge =
-                new PhotoJudge(capture, shared(testClues, journey), journey, rules, wording(c));
-        return new Judged(ref, judge.judge(readingWindow(c.protocol()), samePhoneDate(message, picture)), capture.timed());
+        PhotoJudge judge = new PhotoJudge(capture, shared(testClues, journey), journey, rules, wording(c));
+        return new Judged(
+                ref, judge.judge(readingWindow(c.protocol()), samePhoneDate(message, picture)), capture.timed());
     }
 
     private static List<Constraint> shared(List<Constraint> testClues, Journey journey) {
@@ -109,7 +109,9 @@ public final class TimeJudge {
             Optional<HeaderDate> date = samePhoneDate(message, picture);
             Capture capture = Capture.of(picture);
             ZoneCase zone = ZoneCase.of(capture.device(), date, rules).get(0);
-            clues.addAll(new PhotoClues(capture, date, journey.firstHop(), rules, wording(c)).in(zone).clues());
+            clues.addAll(new PhotoClues(capture, date, journey.firstHop(), rules, wording(c))
+                    .in(zone)
+                    .clues());
         });
         return clues.stream().map(Constraint::clue).toList();
     }

@@ -22,8 +22,10 @@ class TimeDrawingTest {
                 .build();
         TimeJudge judge = new TimeJudge(Scene.RULES.timing());
         TimeJudgement judgement = judge.judge(c);
-        TimeDrawing drawing =
-                new TimeDrawing(judgement, judge.clues(c, judgement.governing()), Scene.RULES.timing().zone());
+        TimeDrawing drawing = new TimeDrawing(
+                judgement,
+                judge.clues(c, judgement.governing()),
+                Scene.RULES.timing().zone());
         assertThat(drawing.text())
                 .contains(
                         "the clinic's record: test from 11:02:46 to 11:04:46 (decides)",
