@@ -19,7 +19,8 @@ final class CodeFinder implements Finder {
         if (line.isSign(at, "+") && line.isNumber(at + 1)) {
             phone(line, at, out);
         }
-        if (line.is(at, WordKind.LABEL) || line.is(at, WordKind.REFERENCE_LABEL)) {
+        boolean label = line.is(at, WordKind.LABEL) || line.is(at, WordKind.REFERENCE_LABEL);
+        if (label && line.token(at).text().length() > 1) {
             labelled(line, at, out);
         }
     }

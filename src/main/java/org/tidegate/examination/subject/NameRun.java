@@ -86,7 +86,7 @@ final class NameRun {
             penalties += initial(i);
         } else if (particle && !supported) {
             lastParticle = true;
-            penalties += full == 0 && line.is(i - 1, WordKind.FILLER) ? 0.7 : 0.05;
+            penalties += full == 0 && line.is(i - 1, WordKind.FILLER) && !line.is(i - 1, WordKind.PARTICLE) ? 0.7 : 0.05;
         } else {
             full++;
             known += supported ? 1 : 0;
@@ -103,7 +103,8 @@ final class NameRun {
         Token t = line.token(i);
         boolean capitalLetter = Character.isUpperCase(t.text().codePointAt(0));
         boolean dotted = line.isSign(i + 1, ".") && line.glued(i + 1);
-        double word = line.meaning(i).unknown() || dotted || capitalLetter ? 0 : 1;
+        boolean pronoun = t.key().equals("i") && line.isWord(i + 1) && !dotted;
+        double word = pronoun || !line.meaning(i).unknown() && !dotted && !capitalLetter ? 1 : -0.05;
         return capitalLetter ? word : word + 0.6;
     }
 
