@@ -86,7 +86,8 @@ final class NameRun {
             penalties += initial(i);
         } else if (particle && !supported) {
             lastParticle = true;
-            penalties += full == 0 && line.is(i - 1, WordKind.FILLER) && !line.is(i - 1, WordKind.PARTICLE) ? 0.7 : 0.05;
+            penalties +=
+                    full == 0 && line.is(i - 1, WordKind.FILLER) && !line.is(i - 1, WordKind.PARTICLE) ? 0.7 : 0.05;
         } else {
             full++;
             known += supported ? 1 : 0;

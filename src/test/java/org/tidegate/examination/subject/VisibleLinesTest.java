@@ -36,8 +36,12 @@ class VisibleLinesTest {
             JsonNode expect = want.get("expect");
             SubjectReading got = reader.read(stated(want)).get(0);
             boolean readable = expect.get("readable").asBoolean();
-            boolean same = names(got.name().orElse("")).equals(names(expect.get("name").asString("")))
-                    && got.testTime().map(Object::toString).orElse("").equals(expect.get("test_time").asString(""))
+            boolean same = names(got.name().orElse(""))
+                            .equals(names(expect.get("name").asString("")))
+                    && got.testTime()
+                            .map(Object::toString)
+                            .orElse("")
+                            .equals(expect.get("test_time").asString(""))
                     && got.clinic().orElse("").equals(expect.get("clinic").asString(""));
             if (got.readable() != readable || readable && !same) {
                 wrong.add(want + " → " + got);
