@@ -88,6 +88,9 @@ final class Binder {
         if (!(node instanceof ScalarNode scalar) || node.getTag().equals(Tag.NULL)) {
             return wrong(node, "expected " + kind.expected(), "");
         }
+        if (type == String.class && !node.getTag().equals(Tag.STR)) {
+            return wrong(node, "'" + scalar.getValue() + "' is a number, date or truth value to YAML", "quote it");
+        }
         try {
             return checked(kind.parse().apply(scalar.getValue().strip()), node, component);
         } catch (IllegalArgumentException | DateTimeException e) {

@@ -6,16 +6,16 @@ import java.util.List;
 @Doc("Record linkage: agreement levels with their probabilities (Fellegi, Sunter 1969).")
 public record MatchingRules(
         @Doc("A probability at or above this is a match, if no rival is near.")
-        double matchAt,
+        @Range(max = 1) double matchAt,
 
         @Doc("A candidate within this factor of the best one's odds is a rival.")
-        double rivalFactor,
+        @Range(min = 1) double rivalFactor,
 
         @Doc("Candidates below this probability are not candidates.")
-        double candidateAt,
+        @Range(max = 1) double candidateAt,
 
         @Doc("Chance that the sender of a message has no open test at all.")
-        double noTestPrior,
+        @Range(max = 1) double noTestPrior,
 
         @Doc("Tests whose slot lies further than this from the arrival are not open.")
         Duration openWithin,
@@ -37,8 +37,8 @@ public record MatchingRules(
             String name,
 
             @Doc("Probability of the level among true matches.")
-            double m,
+            @Range(max = 1) double m,
 
             @Doc("Probability of the level among non-matches.")
-            double u) {}
+            @Range(max = 1) double u) {}
 }

@@ -13,10 +13,10 @@ public record Protocol(
         @Doc("Reading window closes this long after the test time.")
         Duration readUntil,
 
-        @Doc("How long after submitFrom a message still counts.")
+        @Doc("How long after submit_from a message still counts.")
         Duration submitWithin,
 
-        @Doc("From when submitWithin counts: test, read_from or slot_end.")
+        @Doc("From when submit_within counts: test, read_from or slot_end.")
         SubmitFrom submitFrom,
 
         @Doc("How long after a submission's first message a supplement still counts.")
@@ -33,12 +33,12 @@ public record Protocol(
     @Doc(
             "Where things lie on a cassette, as fractions of its length (from the end where the sample goes on) and width.")
     public record CassetteShape(
-            @Doc("Length divided by width.") double aspect,
-            @Doc("Result window: start along the length.") double windowFrom,
-            @Doc("Result window: end along the length.") double windowTo,
+            @Doc("Length divided by width.") @Range(min = 1) double aspect,
+            @Doc("Result window: start along the length.") @Range(max = 1) double windowFrom,
+            @Doc("Result window: end along the length.") @Range(max = 1) double windowTo,
 
             @Doc("Result window: width as a fraction of the cassette's width.")
-            double windowWidth,
+            @Range(max = 1) double windowWidth,
 
             @Doc("Lines in the window, in order from the sample end.")
             List<LinePlace> lines) {}
@@ -49,5 +49,5 @@ public record Protocol(
             String name,
 
             @Doc("Position along the window, 0 at the sample end, 1 at the other.")
-            double at) {}
+            @Range(max = 1) double at) {}
 }

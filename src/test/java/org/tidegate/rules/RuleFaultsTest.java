@@ -41,6 +41,8 @@ class RuleFaultsTest {
             limits.yaml;     parts: 500;               parts: many;                     'many' is not a whole number
             service.yaml;    replies_per_address: 5;   replies_per_address: 0;          0 is out of range
             service.yaml;    shift_start: "07:00";     shift_start: seven;              'seven' is not a time of day
+            service.yaml;    languages: [en, es, fr, pl]; languages: [en, no];          'no' is a number, date or truth value
+            matching.yaml;   match_at: 0.99;           match_at: 99;                    99.0 is out of range (from 0.0 to 1.0)
             retention.yaml;  messages: P90D;           messages: 90;                    '90' is not a period
             """)
     void oneFault(String file, String from, String to, String expected) throws Exception {
