@@ -38,7 +38,7 @@ CREATE TABLE blobs (
     sealed ${bytes} NOT NULL
 );
 
--- By what messages see one another: kind is test, own-id or refers-to; value is a reference or a keyed mark.
+-- By what messages see one another; value is a test's reference or a keyed mark.
 CREATE TABLE links (
     message BIGINT NOT NULL REFERENCES messages (id),
     kind TEXT NOT NULL,
@@ -48,10 +48,11 @@ CREATE TABLE links (
 CREATE INDEX links_by_message ON links (message);
 
 CREATE TABLE pictures (
+    id ${identity},
     message BIGINT NOT NULL REFERENCES messages (id),
     path TEXT NOT NULL,
     fingerprints TEXT NOT NULL,
-    PRIMARY KEY (message, path)
+    UNIQUE (message, path)
 );
 
 -- Every version of every test ever imported; the newest is valid while gone is null.

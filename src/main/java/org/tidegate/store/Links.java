@@ -21,14 +21,16 @@ public final class Links {
         /** Keyed mark of its own Message-ID. */
         OWN_ID,
         /** Keyed mark of a Message-ID that it answers. */
-        REFERS_TO
+        REFERS_TO,
+        /** Keyed mark of the address in From. */
+        SENDER
     }
 
     /** One tie of one message. */
     public record Link(Kind kind, String value) {}
 
-    /** One picture of one message, its fingerprints as JSON. */
-    public record Picture(MessageId message, String path, String fingerprints) {}
+    /** One picture of one message, its fingerprints as JSON, numbered in the order of keeping. */
+    public record Picture(long id, MessageId message, String fingerprints) {}
 
     /** Replaces what the message is tied by. */
     public void replace(MessageId message, List<Link> links) {
@@ -58,19 +60,19 @@ public final class Links {
                 value));
     }
 
-    public void keepPicture(Picture picture) {
+    public void keepPicture(MessageId message, String path, String fingerprints) {
         tx.update(
                 "INSERT INTO pictures (message, path, fingerprints) VALUES (?, ?, ?) ON CONFLICT DO NOTHING",
-                picture.message().value(),
-                picture.path(),
-                picture.fingerprints());
+                message.value(),
+                path,
+                fingerprints);
     }
 
-    /** Pictures of messages after the given one, in the order of taking. */
-    public List<Picture> picturesAfter(long message) {
+    /** Pictures kept after the given number. */
+    public List<Picture> picturesAfter(long id) {
         return tx.list(
-                "SELECT message, path, fingerprints FROM pictures WHERE message > ? ORDER BY message, path",
-                r -> new Picture(new MessageId(r.number("message")), r.text("path"), r.text("fingerprints")),
-                message);
+                "SELECT id, message, fingerprints FROM pictures WHERE id > ? ORDER BY id",
+                r -> new Picture(r.number("id"), new MessageId(r.number("message")), r.text("fingerprints")),
+                id);
     }
 }

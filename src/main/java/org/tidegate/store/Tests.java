@@ -70,6 +70,14 @@ public final class Tests {
         return new AppointmentBook(tests);
     }
 
+    /** Changes whenever the book does. */
+    public String stamp() {
+        return tx.first(
+                        "SELECT COUNT(*) AS versions, COUNT(gone) AS gone FROM tests",
+                        r -> r.number("versions") + "/" + r.number("gone"))
+                .orElseThrow();
+    }
+
     private Optional<String> current(TestKey key) {
         return tx.first(
                 "SELECT record FROM tests" + NEWEST + " AND t.ref = ? AND t.attempt = ?",

@@ -1,0 +1,87 @@
+package org.tidegate.casework;
+
+import java.time.Clock;
+import java.util.Collection;
+import java.util.concurrent.locks.ReentrantLock;
+import org.tidegate.examination.Assessor;
+import org.tidegate.examination.OpenTests;
+import org.tidegate.finding.Findings;
+import org.tidegate.rules.Rules;
+import org.tidegate.store.Store;
+import org.tidegate.store.StoredMessage;
+import org.tidegate.store.Tx;
+import org.tidegate.work.MessageId;
+import org.tidegate.work.WorkItem;
+
+/** Assesses whenever an input changed; one at a time, over all machines. */
+final class Assessing {
+
+    private final Store store;
+    private final MessageVault vault;
+    private final Assessor assessor;
+    private final Clock clock;
+    private final Rules rules;
+    private final Book book = new Book();
+    private final SeenPictures pictures;
+    private final ReentrantLock turn = new ReentrantLock(true);
+
+    Assessing(Store store, MessageVault vault, Rules rules, Clock clock) {
+        this.store = store;
+        this.vault = vault;
+        this.rules = rules;
+        this.clock = clock;
+        this.assessor = new Assessor(rules);
+        this.pictures = new SeenPictures(rules.pictures().sameWithin());
+    }
+
+    /** Stores what a message showed, places it, and ends the work item: one transaction. */
+    void finished(StoredMessage message, Findings findings, WorkItem item) {
+        inTurn(tx -> {
+            vault.seal(message, findings).ifPresent(sealed -> {
+                tx.messages().inspected(message.id(), sealed, clock.instant());
+                pictures.keep(tx, message.id(), findings);
+            });
+            fold(tx, message.id());
+            tx.work().done(item);
+        });
+    }
+
+    /** Places and assesses a message again because something else changed. */
+    void again(MessageId id, WorkItem item) {
+        inTurn(tx -> {
+            fold(tx, id);
+            tx.work().done(item);
+        });
+    }
+
+    private interface Body {
+        void run(Tx tx);
+    }
+
+    private void inTurn(Body body) {
+        turn.lock();
+        try {
+            store.write(tx -> {
+                tx.lockAssessing();
+                body.run(tx);
+                return true;
+            });
+        } catch (RuntimeException e) {
+            pictures.reset();
+            throw e;
+        } finally {
+            turn.unlock();
+        }
+    }
+
+    private void fold(Tx tx, MessageId start) {
+        pictures.catchUp(tx);
+        OpenTests tests = book.tests(tx);
+        FoldView view = new FoldView(tx, vault);
+        Ties ties = new Ties(tx, vault, pictures, view);
+        Verdicts verdicts = new Verdicts(tx, assessor, tests, view, ties, pictures);
+        Collection<Draft> drafts = new Fold(tx, assessor, tests, view, ties, verdicts).from(start);
+        Keeping keeping = new Keeping(tx, view, tests, rules, clock.instant());
+        drafts.forEach(d -> keeping.keep(d, verdicts));
+    }
+}

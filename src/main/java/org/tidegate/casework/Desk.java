@@ -1,0 +1,97 @@
+package org.tidegate.casework;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.security.SecureRandom;
+import java.util.Map;
+import java.util.List;
+import org.tidegate.store.RowBlobs;
+import org.tidegate.store.Store;
+import org.tidegate.store.StoreLocation;
+import org.tidegate.vault.BlobStore;
+import org.tidegate.vault.DurableFiles;
+import org.tidegate.vault.FileBlobs;
+import org.tidegate.vault.MasterKey;
+import org.tidegate.work.MessageId;
+import org.tidegate.work.UserId;
+
+/** The wired room: one a process. */
+public final class Desk implements AutoCloseable {
+
+    private final Store store;
+    private final MessageVault vault;
+    private final IntakeService intake;
+    private final Assessing assessing;
+    private final DeskConfig config;
+
+    private Desk(DeskConfig config, Store store, MessageVault vault) {
+        this.config = config;
+        this.store = store;
+        this.vault = vault;
+        this.intake = new IntakeService(store, vault, config.rules(), config.clock(), config.milestones());
+        this.assessing = new Assessing(store, vault, config.rules(), config.clock());
+    }
+
+    /**
+     * Opens keys, store and blobs, making what is missing.
+     *
+     * @throws IOException where the folder cannot be used or the keys do not fit the store
+     * @throws org.tidegate.store.StoreException where the database cannot be opened
+     */
+    public static Desk open(DeskConfig config) throws IOException {
+        Path folder = config.dataFolder();
+        DurableFiles keys = new DurableFiles(config.files(), folder.resolve("keys"));
+        MasterKey master = MasterKey.in(keys, new SecureRandom());
+        Store store = Store.open(config.location(), master, config.clock());
+        return new Desk(config, store, new MessageVault(master, blobs(config, store)));
+    }
+
+    private static BlobStore blobs(DeskConfig config, Store store) throws IOException {
+        if (config.location() instanceof StoreLocation.Server) {
+            return new RowBlobs(store);
+        }
+        return new FileBlobs(new DurableFiles(config.files(), config.dataFolder().resolve("blobs")));
+    }
+
+    public IntakeService intake() {
+        return intake;
+    }
+
+    /** Workers may run side by side; each call gives one. */
+    public ExaminationWorker worker() {
+        return new ExaminationWorker(store, vault, assessing, config);
+    }
+
+    /** What people look at. */
+    public Casebook casebook() {
+        return new StoredCasebook(store, vault, new Book());
+    }
+
+    public BookImport books() {
+        return new BookImport(store, config.clock());
+    }
+
+    public MessageVault vault() {
+        return vault;
+    }
+
+    /** For reading what is kept; changes go through the services. */
+    public Store store() {
+        return store;
+    }
+
+    /** Forgets a message for good: its key, salt and findings are destroyed; the ledger stays whole. */
+    public void forget(MessageId id, UserId who, String reasonCode) {
+        String blob = store.write(tx -> {
+            tx.record("message-forgotten", who, List.of(reasonCode), Map.of("message", Long.toString(id.value())));
+            tx.messages().forget(id);
+            return tx.messages().find(id).orElseThrow().blob();
+        });
+        vault.drop(blob);
+    }
+
+    @Override
+    public void close() {
+        store.close();
+    }
+}

@@ -1,0 +1,136 @@
+package org.tidegate.casework;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import org.tidegate.examination.Assessment;
+import org.tidegate.examination.Assessor;
+import org.tidegate.examination.Joining;
+import org.tidegate.examination.OpenTests;
+import org.tidegate.examination.linkage.LinkageResult;
+import org.tidegate.finding.Findings;
+import org.tidegate.store.Tx;
+import org.tidegate.work.MessageId;
+import org.tidegate.work.Submission;
+import org.tidegate.work.SubmissionId;
+
+/**
+ * Joins messages to submissions in the order of taking. A message that is finished late goes to its place, and every later
+ * one that could see it is placed again after it, so that the outcome is the same in whatever order messages were finished.
+ */
+final class Fold {
+
+    private final Tx tx;
+    private final Assessor assessor;
+    private final OpenTests tests;
+    private final FoldView view;
+    private final Ties ties;
+    private final Verdicts verdicts;
+    private final Map<SubmissionId, Draft> drafts = new TreeMap<>();
+    private final TreeSet<MessageId> toPlace = new TreeSet<>();
+
+    Fold(Tx tx, Assessor assessor, OpenTests tests, FoldView view, Ties ties, Verdicts verdicts) {
+        this.tx = tx;
+        this.assessor = assessor;
+        this.tests = tests;
+        this.view = view;
+        this.ties = ties;
+        this.verdicts = verdicts;
+    }
+
+    /** Places the message, and after it all that depends on it. @return every submission that may have changed */
+    Collection<Draft> from(MessageId start) {
+        take(start);
+        while (!toPlace.isEmpty()) {
+            MessageId next = toPlace.pollFirst();
+            view.findings(next).ifPresent(f -> place(next, f));
+        }
+        return drafts.values();
+    }
+
+    /** Takes a message, and all later ones of its submission, out of their places. */
+    private void take(MessageId id) {
+        Optional<Draft> home = home(id);
+        if (home.isEmpty()) {
+            toPlace.add(id);
+        } else if (!staysPut(home.get())) {
+            List<MessageId> leaving = List.copyOf(home.get().messages().tailSet(id));
+            home.get().messages().removeAll(leaving);
+            toPlace.addAll(leaving);
+        }
+    }
+
+    /** A person acted on it, or a message of it is forgotten. */
+    private boolean staysPut(Draft draft) {
+        return draft.pinned() || view.findings(List.copyOf(draft.messages())).isEmpty();
+    }
+
+    private void place(MessageId id, Findings findings) {
+        LinkageResult alone = assessor.link(findings, tests);
+        takeAll(ties.watchersAfter(id, id));
+        ties.record(id, findings, alone.test());
+        List<Draft> candidates = candidates(id);
+        OptionalInt found = Joining.place(findings, alone, candidates.stream().map(this::candidate).toList());
+        Draft draft = found.isPresent() ? candidates.get(found.getAsInt()) : fresh(id);
+        draft.messages().add(id);
+        takeAll(new TreeSet<>(draft.messages().tailSet(id, false)));
+        draft.messages().forEach(member -> takeAll(ties.watchersAfter(member, id)));
+    }
+
+    private void takeAll(Set<MessageId> later) {
+        later.forEach(this::take);
+    }
+
+    /** Submissions that the message might join, as they stood before it. */
+    private List<Draft> candidates(MessageId id) {
+        Map<SubmissionId, Draft> found = new TreeMap<>();
+        for (MessageId before : ties.joinableBefore(id)) {
+            home(before).filter(Draft::joinable).ifPresent(d -> found.put(d.id(), d));
+        }
+        found.values().forEach(d -> takeAll(new TreeSet<>(d.messages().tailSet(id, false))));
+        return new ArrayList<>(found.values());
+    }
+
+    private Joining.Candidate candidate(Draft draft) {
+        List<MessageId> messages = List.copyOf(draft.messages());
+        return new Joining.Candidate(
+                view.findings(messages).orElse(List.of()), verdicts.of(messages).flatMap(Assessment::test));
+    }
+
+    private Optional<Draft> home(MessageId id) {
+        Optional<Draft> inFold =
+                drafts.values().stream().filter(d -> d.messages().contains(id)).findFirst();
+        if (inFold.isPresent() || toPlace.contains(id)) {
+            return inFold;
+        }
+        return tx.messages()
+                .find(id)
+                .flatMap(m -> m.submission())
+                .filter(s -> !drafts.containsKey(s))
+                .flatMap(s -> tx.submissions().find(s))
+                .map(this::remember);
+    }
+
+    private Draft remember(Submission stored) {
+        Draft draft = Draft.of(stored);
+        drafts.put(draft.id(), draft);
+        return draft;
+    }
+
+    /** The submission that this message starts; where it started one before, that one again. */
+    private Draft fresh(MessageId id) {
+        SubmissionId own = SubmissionId.startedBy(id);
+        Draft known = drafts.get(own);
+        if (known == null) {
+            known = tx.submissions().find(own).map(Draft::of).orElseGet(() -> Draft.startedBy(id));
+            drafts.put(own, known);
+        }
+        return known;
+    }
+}

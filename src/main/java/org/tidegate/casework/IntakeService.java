@@ -1,0 +1,113 @@
+package org.tidegate.casework;
+
+import java.time.Clock;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.tidegate.mailbox.Intake;
+import org.tidegate.mailbox.Sighting;
+import org.tidegate.rules.Rules;
+import org.tidegate.store.NewMessage;
+import org.tidegate.store.Store;
+import org.tidegate.store.Tx;
+import org.tidegate.work.MessageId;
+import org.tidegate.work.UserId;
+import org.tidegate.work.WorkItem;
+
+/** Takes messages in: durable first, identical bytes one message, every sighting recorded. */
+public final class IntakeService implements Intake {
+
+    private final Store store;
+    private final MessageVault vault;
+    private final Rules rules;
+    private final Clock clock;
+    private final Milestones milestones;
+    private final CommitGroup<Arriving, Taken> commits;
+
+    IntakeService(Store store, MessageVault vault, Rules rules, Clock clock, Milestones milestones) {
+        this.store = store;
+        this.vault = vault;
+        this.rules = rules;
+        this.clock = clock;
+        this.milestones = milestones;
+        this.commits = new CommitGroup<>(this::commit);
+    }
+
+    /** What became of one message. */
+    public record Taken(MessageId id, Receipt receipt) {}
+
+    private record Arriving(Optional<NewMessage> fresh, Optional<MessageId> known, Optional<Sighting> sighting) {}
+
+    /** @throws RuntimeException where the message cannot be made durable: nothing may be marked then, the daemon stops */
+    @Override
+    public Receipt take(Sighting sighting, byte[] raw) {
+        Optional<Instant> delivered =
+                rules.timing().internalDateIsDelivery() ? sighting.internalDate() : Optional.empty();
+        return take(raw, Optional.of(sighting), delivered).receipt();
+    }
+
+    /** Takes a message from a file, as if it had arrived. */
+    public Taken take(byte[] raw, Optional<Instant> delivered) {
+        return take(raw, Optional.empty(), delivered);
+    }
+
+    private Taken take(byte[] raw, Optional<Sighting> sighting, Optional<Instant> delivered) {
+        String mark = vault.mark(raw);
+        Optional<MessageId> known = store.read(tx -> tx.messages().byMark(mark));
+        if (known.isPresent()) {
+            return commits.submit(new Arriving(Optional.empty(), known, sighting));
+        }
+        NewMessage fresh = vault.keep(raw, mark, clock.instant(), delivered);
+        milestones.passed(Milestones.Boundary.SEALED);
+        Taken taken = commits.submit(new Arriving(Optional.of(fresh), Optional.empty(), sighting));
+        if (taken.receipt() == Receipt.KNOWN) {
+            vault.drop(fresh.blob());
+        }
+        milestones.passed(Milestones.Boundary.TAKEN);
+        return taken;
+    }
+
+    private List<Taken> commit(List<Arriving> group) {
+        return store.write(tx -> {
+            List<Taken> all = new ArrayList<>();
+            group.forEach(a -> all.add(record(tx, a)));
+            return all;
+        });
+    }
+
+    private Taken record(Tx tx, Arriving arriving) {
+        Optional<MessageId> inserted = arriving.fresh().flatMap(m -> tx.messages().insert(m));
+        inserted.ifPresent(id -> enqueue(tx, id, arriving.fresh().orElseThrow()));
+        MessageId id = inserted.or(arriving::known)
+                .or(() -> arriving.fresh().flatMap(m -> tx.messages().byMark(m.mark())))
+                .orElseThrow();
+        arriving.sighting().ifPresent(s -> sighted(tx, id, s));
+        return new Taken(id, inserted.isPresent() ? Receipt.NEW : Receipt.KNOWN);
+    }
+
+    private void enqueue(Tx tx, MessageId id, NewMessage message) {
+        Instant due = message.delivered().orElse(message.taken()).plus(rules.service().replyPromise());
+        tx.work().add(WorkItem.Kind.INSPECT, id.value(), due);
+        tx.record("message-taken", UserId.DAEMON, List.of(), Map.of("message", number(id), "hash", message.saltedHash()));
+    }
+
+    private void sighted(Tx tx, MessageId id, Sighting s) {
+        boolean first = tx.messages().sighted(id, s.account(), s.folder(), s.uidValidity(), s.uid(), clock.instant());
+        if (first) {
+            tx.record(
+                    "message-sighted",
+                    UserId.DAEMON,
+                    List.of(),
+                    Map.of(
+                            "message", number(id),
+                            "uid", Long.toString(s.uid()),
+                            "uid-validity", Long.toString(s.uidValidity())));
+        }
+    }
+
+    private static String number(MessageId id) {
+        return Long.toString(id.value());
+    }
+}

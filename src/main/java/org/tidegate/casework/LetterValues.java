@@ -1,0 +1,65 @@
+package org.tidegate.casework;
+
+import java.time.Instant;
+import java.time.format.DateTimeFormatter;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import org.tidegate.booking.TestRecord;
+import org.tidegate.finding.Findings;
+import org.tidegate.finding.SubjectReading;
+import org.tidegate.rules.Rules;
+
+/** Fills the placeholders of letters that are known; times are clock times of the clinic's zone. */
+final class LetterValues {
+
+    private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
+    private static final DateTimeFormatter DAY = DateTimeFormatter.ISO_LOCAL_DATE;
+
+    private LetterValues() {}
+
+    static Map<String, String> of(RequestWriter.Matter matter, Rules rules) {
+        Map<String, String> values = new TreeMap<>();
+        Deadlines deadlines = matter.deadlines();
+        values.put("service", rules.service().name());
+        values.put("urgent_number", rules.service().urgentNumber());
+        values.put("clinic_phone", rules.service().phone());
+        values.put("received", clock(deadlines.arrived(), rules));
+        values.put("answer_by", clock(deadlines.arrived().plus(rules.service().replyPromise()), rules));
+        deadlines.windows().ifPresent(w -> {
+            values.put("photograph_from", clock(w.from(), rules));
+            values.put("photograph_until", clock(w.until(), rules));
+            values.put("send_by", clock(w.sendBy(), rules));
+        });
+        values.put("ref", matter.submission().toString());
+        statedName(matter.first()).ifPresent(n -> values.put("name", n));
+        matter.test().ifPresent(t -> booked(t, values));
+        return values;
+    }
+
+    static String clock(Instant instant, Rules rules) {
+        return CLOCK.format(instant.atZone(rules.timing().zone()));
+    }
+
+    private static void booked(TestRecord test, Map<String, String> values) {
+        values.put("name", test.appointment().givenName());
+        values.put("ref", test.appointment().ref());
+        values.put("clinic", test.appointment().clinic());
+        values.put("test_date", DAY.format(test.appointment().slotStart()));
+        values.put("kit", test.kit());
+        test.lot().ifPresent(lot -> values.put("lot", lot));
+        test.mark().ifPresent(mark -> values.put("mark", mark));
+    }
+
+    /** As the writer calls himself; else his address. */
+    private static Optional<String> statedName(Findings first) {
+        return first.readings().stream()
+                .map(SubjectReading::name)
+                .flatMap(Optional::stream)
+                .findFirst()
+                .or(() -> first.envelope().from().stream()
+                        .map(m -> m.displayName().orElse(m.address()))
+                        .findFirst());
+    }
+}

@@ -1,0 +1,137 @@
+package org.tidegate.casework;
+
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.security.SecureRandom;
+import java.time.Instant;
+import java.util.HexFormat;
+import java.util.Optional;
+import org.tidegate.finding.Findings;
+import org.tidegate.store.NewMessage;
+import org.tidegate.store.StoredJson;
+import org.tidegate.store.StoredMessage;
+import org.tidegate.vault.BlobStore;
+import org.tidegate.vault.MasterKey;
+import org.tidegate.vault.MessageKey;
+import org.tidegate.vault.Sealing;
+
+/** Keeps raw messages and findings sealed, each message under its own key. */
+public final class MessageVault {
+
+    private final MasterKey master;
+    private final BlobStore blobs;
+    private final SecureRandom random = new SecureRandom();
+
+    MessageVault(MasterKey master, BlobStore blobs) {
+        this.master = master;
+        this.blobs = blobs;
+    }
+
+    /** The keyed hash by which identical bytes are one message. */
+    String mark(byte[] raw) {
+        return HexFormat.of().formatHex(master.mark("message", raw));
+    }
+
+    /** The keyed hash of something that may name a person, such as a Message-ID or an address. */
+    String mark(String purpose, String value) {
+        return HexFormat.of().formatHex(master.mark(purpose, value.getBytes(StandardCharsets.UTF_8)), 0, 16);
+    }
+
+    /** The key under which pictures are fingerprinted. */
+    byte[] pictureKey() {
+        return master.derive("pictures");
+    }
+
+    /** Seals the bytes under a fresh key and returns when they are durable. */
+    NewMessage keep(byte[] raw, String mark, Instant taken, Optional<Instant> delivered) {
+        MessageKey key = MessageKey.random(random);
+        try {
+            blobs.put(key.blobName(), out -> Sealing.seal(key, raw, out));
+        } catch (IOException e) {
+            throw new UncheckedIOException("The message cannot be kept: " + e.getMessage(), e);
+        }
+        return new NewMessage(
+                mark,
+                master.wrap(key.key(), "key " + key.blobName()),
+                master.wrap(key.salt(), "salt " + key.blobName()),
+                key.blobName(),
+                key.saltedHash(raw),
+                raw.length,
+                taken,
+                delivered);
+    }
+
+    /** Removes sealed bytes that nothing points to. */
+    void drop(String blob) {
+        try {
+            blobs.delete(blob);
+        } catch (IOException e) {
+            throw new UncheckedIOException("The blob " + blob + " cannot be removed: " + e.getMessage(), e);
+        }
+    }
+
+    /**
+     * The message byte for byte; empty where it is forgotten.
+     *
+     * @throws UncheckedIOException where its bytes are missing or damaged, or do not have the hash that the ledger holds
+     */
+    public Optional<byte[]> raw(StoredMessage message) {
+        return key(message).map(key -> {
+            try (InputStream sealed = blobs.open(message.blob())) {
+                byte[] raw = Sealing.open(key, sealed);
+                if (!key.saltedHash(raw).equals(message.saltedHash())) {
+                    throw new IOException("its bytes are not those that were taken");
+                }
+                return raw;
+            } catch (IOException e) {
+                throw new UncheckedIOException("Message " + message.id().value() + ": " + e.getMessage(), e);
+            }
+        });
+    }
+
+    /** What inspecting the message found; empty where that is not done yet, or forgotten. */
+    public Optional<Findings> findings(StoredMessage message) {
+        return message.findings().flatMap(sealed -> key(message).map(key -> {
+            try {
+                byte[] json = Sealing.open(beside(key), new ByteArrayInputStream(sealed));
+                return StoredJson.read(json, Findings.class);
+            } catch (IOException e) {
+                throw new UncheckedIOException("Findings of " + message.id().value() + ": " + e.getMessage(), e);
+            }
+        }));
+    }
+
+    /** Findings sealed under the message's own key; empty where it is forgotten. */
+    Optional<byte[]> seal(StoredMessage message, Findings findings) {
+        return key(message).map(key -> {
+            try {
+                ByteArrayOutputStream sealed = new ByteArrayOutputStream();
+                Sealing.seal(beside(key), StoredJson.bytes(findings), sealed);
+                return sealed.toByteArray();
+            } catch (IOException e) {
+                throw new UncheckedIOException(e);
+            }
+        });
+    }
+
+    private static MessageKey beside(MessageKey key) {
+        return new MessageKey(key.key(), key.salt(), key.blobName() + ".findings");
+    }
+
+    private Optional<MessageKey> key(StoredMessage message) {
+        return message.wrappedKey().flatMap(key -> message.wrappedSalt().map(salt -> {
+            try {
+                return new MessageKey(
+                        master.unwrap(key, "key " + message.blob()),
+                        master.unwrap(salt, "salt " + message.blob()),
+                        message.blob());
+            } catch (IOException e) {
+                throw new UncheckedIOException("Message " + message.id().value() + ": " + e.getMessage(), e);
+            }
+        }));
+    }
+}

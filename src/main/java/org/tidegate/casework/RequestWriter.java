@@ -1,0 +1,111 @@
+package org.tidegate.casework;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import org.tidegate.booking.TestRecord;
+import org.tidegate.examination.Assessment;
+import org.tidegate.finding.Discrepancy;
+import org.tidegate.finding.DiscrepancyCode;
+import org.tidegate.finding.Findings;
+import org.tidegate.finding.Severity;
+import org.tidegate.rules.LetterTexts;
+import org.tidegate.rules.Rules;
+import org.tidegate.rules.Wording;
+import org.tidegate.work.SubmissionId;
+import org.tidegate.work.SuggestedReply;
+
+/** Merges all discrepancies that hold a submission into one letter in the participant's language. */
+final class RequestWriter {
+
+    private final Rules rules;
+
+    RequestWriter(Rules rules) {
+        this.rules = rules;
+    }
+
+    /** What the letter is about. */
+    record Matter(
+            SubmissionId submission,
+            int number,
+            Findings first,
+            Assessment assessment,
+            Optional<TestRecord> test,
+            Deadlines deadlines) {}
+
+    /** Empty where nothing holds it, where nobody must be answered, or where a text cannot be filled without a hole. */
+    Optional<SuggestedReply> suggest(Matter matter, Instant now) {
+        List<Discrepancy> holds = told(matter.assessment().discrepancies());
+        if (holds.isEmpty()) {
+            return Optional.empty();
+        }
+        Optional<String> asked = matter.test().flatMap(t -> t.appointment().language());
+        String language = rules.texts().languageFor(asked.orElse(""));
+        LetterTexts texts = rules.texts().forLanguage(language);
+        Map<String, String> values = LetterValues.of(matter, rules);
+        try {
+            return Optional.of(new SuggestedReply(
+                    matter.submission(),
+                    matter.number(),
+                    matter.test().flatMap(t -> t.appointment().email()),
+                    language,
+                    texts.request().subject().fill(values),
+                    text(texts, holds, values, matter.deadlines(), now),
+                    notAfter(holds, matter.deadlines(), now)));
+        } catch (IllegalArgumentException holeInTheLetter) {
+            return Optional.empty();
+        }
+    }
+
+    /** Who is in distress is told about help, not asked for photos. */
+    private static List<Discrepancy> told(List<Discrepancy> all) {
+        List<Discrepancy> holds =
+                all.stream().filter(d -> d.severity() == Severity.HOLD).toList();
+        boolean urgent = holds.stream().anyMatch(d -> d.code() == DiscrepancyCode.URGENT_WORDS);
+        boolean writesOnly = holds.stream().anyMatch(d -> d.code() == DiscrepancyCode.CORRESPONDENCE);
+        return urgent && writesOnly
+                ? holds.stream().filter(d -> d.code() == DiscrepancyCode.URGENT_WORDS).toList()
+                : holds;
+    }
+
+    private String text(
+            LetterTexts texts, List<Discrepancy> holds, Map<String, String> values, Deadlines deadlines, Instant now) {
+        List<String> paragraphs = new ArrayList<>();
+        paragraphs.add(texts.greeting().fill(values));
+        paragraphs.add(texts.request().opening().fill(values));
+        holds.forEach(d -> wording(texts, d).ifPresent(w -> paragraphs.add(paragraph(w, d, values, deadlines, now))));
+        List.of(texts.request().ending(), texts.urgentHelp(), texts.questions(), texts.caution(), texts.signature())
+                .forEach(t -> paragraphs.add(t.fill(values)));
+        return String.join("\n\n", paragraphs) + "\n";
+    }
+
+    private static Optional<Wording> wording(LetterTexts texts, Discrepancy d) {
+        return Optional.ofNullable(texts.discrepancies().get(d.code()));
+    }
+
+    private String paragraph(
+            Wording wording, Discrepancy d, Map<String, String> values, Deadlines deadlines, Instant now) {
+        Map<String, String> own = new TreeMap<>(values);
+        d.parameters().forEach(own::putIfAbsent);
+        List<String> sentences = new ArrayList<>();
+        sentences.add(wording.tell().fill(own));
+        deadlines.correctBy(d, rules).filter(now::isBefore).ifPresent(until -> {
+            own.put("until", LetterValues.clock(until, rules));
+            wording.until().map(t -> t.fill(own)).ifPresent(sentences::add);
+        });
+        sentences.add(wording.otherwise().fill(own));
+        return String.join(" ", sentences);
+    }
+
+    /** When the first of the things that it asks for would come too late. */
+    private Optional<Instant> notAfter(List<Discrepancy> holds, Deadlines deadlines, Instant now) {
+        return holds.stream()
+                .flatMap(d -> deadlines.correctBy(d, rules).stream())
+                .filter(now::isBefore)
+                .min(Comparator.naturalOrder());
+    }
+}

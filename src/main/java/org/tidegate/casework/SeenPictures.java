@@ -1,0 +1,70 @@
+package org.tidegate.casework;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.TreeSet;
+import java.util.Set;
+import org.tidegate.examination.checks.Photos;
+import org.tidegate.examination.picture.SeenBefore;
+import org.tidegate.finding.Findings;
+import org.tidegate.finding.PictureFinding;
+import org.tidegate.finding.PictureFinding.Fingerprints;
+import org.tidegate.store.Links;
+import org.tidegate.store.StoredJson;
+import org.tidegate.store.Tx;
+import org.tidegate.work.MessageId;
+
+/** The fingerprints of all pictures that could be photos, kept in memory and caught up from the store. For one thread at a time. */
+final class SeenPictures {
+
+    private final int within;
+    private SeenBefore<MessageId> seen;
+    private long caughtUp;
+
+    SeenPictures(int within) {
+        this.within = within;
+        this.seen = new SeenBefore<>(within);
+    }
+
+    void keep(Tx tx, MessageId id, Findings findings) {
+        for (int i : Photos.of(findings).all()) {
+            PictureFinding picture = findings.pictures().get(i);
+            picture.fingerprints().ifPresent(f -> tx.links().keepPicture(id, picture.path(), StoredJson.write(f)));
+        }
+    }
+
+    void catchUp(Tx tx) {
+        for (Links.Picture p : tx.links().picturesAfter(caughtUp)) {
+            seen.add(p.message(), StoredJson.read(p.fingerprints(), Fingerprints.class));
+            caughtUp = p.id();
+        }
+    }
+
+    /** Starts over: what was caught up may have been undone. */
+    void reset() {
+        seen = new SeenBefore<>(within);
+        caughtUp = 0;
+    }
+
+    /** Messages that carry the same picture, whichever came first. */
+    Set<MessageId> carriers(PictureFinding picture) {
+        Set<MessageId> all = new TreeSet<>();
+        picture.fingerprints().ifPresent(f -> seen.find(f).forEach(s -> all.add(s.owner())));
+        return all;
+    }
+
+    Set<MessageId> carriers(Findings findings) {
+        Set<MessageId> all = new TreeSet<>();
+        for (int i : Photos.of(findings).all()) {
+            all.addAll(carriers(findings.pictures().get(i)));
+        }
+        return all;
+    }
+
+    /** The photos of the cassette, or what might be one. */
+    static List<PictureFinding> cassettePhotos(Findings findings) {
+        List<PictureFinding> photos = new ArrayList<>();
+        Photos.of(findings).cassette().forEach(i -> photos.add(findings.pictures().get(i)));
+        return photos;
+    }
+}

@@ -1,0 +1,103 @@
+package org.tidegate.casework;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+import org.tidegate.casework.SubmissionView.Past;
+import org.tidegate.casework.SubmissionView.TakenMessage;
+import org.tidegate.examination.Assessment;
+import org.tidegate.message.Limits;
+import org.tidegate.message.MessageReader;
+import org.tidegate.store.Store;
+import org.tidegate.store.StoredAssessment;
+import org.tidegate.store.StoredJson;
+import org.tidegate.store.StoredMessage;
+import org.tidegate.store.Tx;
+import org.tidegate.work.Submission;
+import org.tidegate.work.SubmissionId;
+import org.tidegate.work.User;
+import org.tidegate.work.UserId;
+
+/** The casebook as the store holds it. */
+final class StoredCasebook implements Casebook {
+
+    private static final String HOLD = "hold:";
+
+    private final Store store;
+    private final MessageVault vault;
+    private final CaseReader reader;
+
+    StoredCasebook(Store store, MessageVault vault, Book book) {
+        this.store = store;
+        this.vault = vault;
+        this.reader = new CaseReader(vault, book);
+    }
+
+    @Override
+    public List<QueueRow> queue(Instant now) {
+        return store.read(tx -> new TriageQueue(reader).rows(tx, now));
+    }
+
+    @Override
+    public Optional<SubmissionView> submission(SubmissionId id, Instant now) {
+        return store.read(tx -> tx.submissions().find(id).flatMap(s -> view(tx, s)));
+    }
+
+    private Optional<SubmissionView> view(Tx tx, Submission s) {
+        return reader.assessment(tx, s).map(a -> view(tx, s, a));
+    }
+
+    private SubmissionView view(Tx tx, Submission s, Assessment assessment) {
+        return new SubmissionView(
+                s,
+                messages(tx, s),
+                assessment,
+                reader.test(tx, assessment),
+                tx.replies().suggested(s.id(), s.assessment()),
+                history(tx, s.id()));
+    }
+
+    private List<TakenMessage> messages(Tx tx, Submission s) {
+        List<TakenMessage> all = new ArrayList<>();
+        for (StoredMessage m : tx.messages().ofSubmission(s.id())) {
+            vault.findings(m).ifPresent(f -> all.add(new TakenMessage(m.id().value(), m.taken(), f)));
+        }
+        return List.copyOf(all);
+    }
+
+    private static List<Past> history(Tx tx, SubmissionId id) {
+        List<Past> all = new ArrayList<>();
+        tx.assessments().of(id).forEach(a -> all.add(past(a)));
+        Collections.reverse(all);
+        return List.copyOf(all);
+    }
+
+    private static Past past(StoredAssessment a) {
+        return new Past(
+                a.number(),
+                a.made(),
+                StoredJson.read(a.content(), Assessment.class).disposition().name(),
+                a.codes().stream()
+                        .filter(c -> c.startsWith(HOLD))
+                        .map(c -> c.substring(HOLD.length()))
+                        .toList());
+    }
+
+    @Override
+    public Optional<PictureBytes> picture(SubmissionId id, int message, String path) {
+        Optional<StoredMessage> found = store.read(tx -> tx.messages().ofSubmission(id).stream()
+                .skip(Math.max(message, 0))
+                .findFirst());
+        return found.flatMap(vault::raw).flatMap(raw -> MessageReader.read(raw, Limits.standard()).attachments().stream()
+                .filter(a -> a.path().equals(path) && a.type().startsWith("image/"))
+                .findFirst()
+                .map(a -> new PictureBytes(a.type(), a.content())));
+    }
+
+    @Override
+    public Optional<User> user(UserId id) {
+        return store.read(tx -> tx.users().find(id));
+    }
+}

@@ -1,0 +1,82 @@
+package org.tidegate.casework;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import org.tidegate.examination.Assessment;
+import org.tidegate.examination.Assessment.Disposition;
+import org.tidegate.examination.AssessmentInput;
+import org.tidegate.examination.Assessor;
+import org.tidegate.examination.OpenTests;
+import org.tidegate.examination.checks.Standing;
+import org.tidegate.examination.timing.Outage;
+import org.tidegate.finding.Findings;
+import org.tidegate.finding.PictureFinding;
+import org.tidegate.store.Tx;
+import org.tidegate.work.MessageId;
+
+/** Assesses lists of messages as submissions: the same list gives the same assessment, whoever asks and when. */
+final class Verdicts {
+
+    private final Assessor assessor;
+    private final OpenTests tests;
+    private final FoldView view;
+    private final Ties ties;
+    private final SeenPictures pictures;
+    private final List<Outage> outages;
+    private final Set<String> quarantinedLots;
+    private final Map<List<MessageId>, Optional<Assessment>> known = new HashMap<>();
+
+    Verdicts(Tx tx, Assessor assessor, OpenTests tests, FoldView view, Ties ties, SeenPictures pictures) {
+        this.assessor = assessor;
+        this.tests = tests;
+        this.view = view;
+        this.ties = ties;
+        this.pictures = pictures;
+        this.outages = tx.registers().outages().stream()
+                .map(o -> new Outage(o.from(), o.until()))
+                .toList();
+        this.quarantinedLots = tx.registers().quarantinedLots();
+    }
+
+    /** Empty where a message is forgotten. The standing before the last message is that of the list without it. */
+    Optional<Assessment> of(List<MessageId> messages) {
+        Optional<Assessment> before = known.get(messages);
+        if (before == null) {
+            before = view.findings(messages).map(findings -> assess(messages, findings));
+            known.put(List.copyOf(messages), before);
+        }
+        return before;
+    }
+
+    private Assessment assess(List<MessageId> messages, List<Findings> findings) {
+        boolean ready = messages.size() > 1
+                && of(messages.subList(0, messages.size() - 1))
+                        .filter(a -> a.disposition() == Disposition.TO_READ)
+                        .isPresent();
+        Standing standing = new Standing(ready, reused(messages, findings), quarantinedLots, Optional.empty());
+        return assessor.assess(new AssessmentInput(findings, tests, standing, outages));
+    }
+
+    private Set<String> reused(List<MessageId> messages, List<Findings> findings) {
+        Set<String> keys = new TreeSet<>();
+        for (int m = 0; m < messages.size(); m++) {
+            for (PictureFinding photo : SeenPictures.cassettePhotos(findings.get(m))) {
+                if (sentByAnotherBefore(photo, messages.get(m), messages)) {
+                    keys.add(Standing.pictureKey(m, photo.path()));
+                }
+            }
+        }
+        return keys;
+    }
+
+    private boolean sentByAnotherBefore(PictureFinding photo, MessageId carrier, List<MessageId> submission) {
+        List<MessageId> others = new ArrayList<>(pictures.carriers(photo));
+        others.removeIf(o -> o.compareTo(carrier) >= 0 || submission.contains(o));
+        return others.stream().anyMatch(o -> submission.stream().noneMatch(m -> ties.samePerson(o, m)));
+    }
+}
