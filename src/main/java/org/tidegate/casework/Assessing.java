@@ -37,8 +37,8 @@ final class Assessing {
     /** Stores what a message showed, places it, and ends the work item: one transaction. */
     void finished(StoredMessage message, Findings findings, WorkItem item) {
         inTurn(tx -> {
-            vault.seal(message, findings).ifPresent(sealed -> {
-                tx.messages().inspected(message.id(), sealed, clock.instant());
+            vault.seal(message, findings).ifPresent(kept -> {
+                tx.messages().inspected(message.id(), kept, clock.instant());
                 pictures.keep(tx, message.id(), findings);
             });
             fold(tx, message.id());

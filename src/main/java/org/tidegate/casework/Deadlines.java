@@ -28,15 +28,15 @@ record Deadlines(Instant arrived, Instant supplementBy, Optional<ClockTimes> win
     private static final String NEW_PHOTO = "photograph_until";
 
     /** @param taken when the first message was taken, for one that bears no arrival */
-    static Deadlines of(
-            Findings first, Instant taken, Assessment assessment, Optional<TestRecord> test, Rules rules) {
+    static Deadlines of(Findings first, Instant taken, Assessment assessment, Optional<TestRecord> test, Rules rules) {
         Instant arrived = Arrival.of(first.envelope(), first.delivered(), rules.timing())
                 .time()
                 .orElse(taken);
         Duration supplement = test.flatMap(t -> rules.protocol(t.kit()))
                 .map(Protocol::supplementWithin)
                 .orElseGet(() -> shortestSupplement(rules));
-        return new Deadlines(arrived, arrived.plus(supplement), assessment.time().map(t -> t.windows()));
+        return new Deadlines(
+                arrived, arrived.plus(supplement), assessment.time().map(t -> t.windows()));
     }
 
     /** Where the kit is not known the shortest of all counts, so that nobody is promised too much. */
@@ -78,6 +78,7 @@ record Deadlines(Instant arrived, Instant supplementBy, Optional<ClockTimes> win
 
     static Optional<Wording> wording(Discrepancy d, Rules rules) {
         String first = rules.texts().languageFor("");
-        return Optional.ofNullable(rules.texts().forLanguage(first).discrepancies().get(d.code()));
+        return Optional.ofNullable(
+                rules.texts().forLanguage(first).discrepancies().get(d.code()));
     }
 }

@@ -37,14 +37,7 @@ public record DeskConfig(
 
     public static DeskConfig of(Path dataFolder, StoreLocation location, Rules rules, Clock clock) {
         return new DeskConfig(
-                dataFolder,
-                location,
-                rules,
-                clock,
-                new DiskLayer(),
-                List.of(),
-                Inspection.by(rules),
-                Milestones.NONE);
+                dataFolder, location, rules, clock, new DiskLayer(), List.of(), Inspection.by(rules), Milestones.NONE);
     }
 
     public DeskConfig withFiles(FileLayer layer) {

@@ -101,11 +101,7 @@ public final class ExaminationWorker {
         String problem = e.getClass().getSimpleName() + ": " + e.getMessage();
         store.write(tx -> {
             if (last) {
-                tx.record(
-                        "examination-failed",
-                        UserId.DAEMON,
-                        List.of(),
-                        Map.of("message", Long.toString(item.key())));
+                tx.record("examination-failed", UserId.DAEMON, List.of(), Map.of("message", Long.toString(item.key())));
             }
             tx.work().retry(item, clock.instant().plus(pause), problem);
             return true;

@@ -78,7 +78,8 @@ public final class IntakeService implements Intake {
     }
 
     private Taken record(Tx tx, Arriving arriving) {
-        Optional<MessageId> inserted = arriving.fresh().flatMap(m -> tx.messages().insert(m));
+        Optional<MessageId> inserted =
+                arriving.fresh().flatMap(m -> tx.messages().insert(m));
         inserted.ifPresent(id -> enqueue(tx, id, arriving.fresh().orElseThrow()));
         MessageId id = inserted.or(arriving::known)
                 .or(() -> arriving.fresh().flatMap(m -> tx.messages().byMark(m.mark())))
@@ -88,9 +89,11 @@ public final class IntakeService implements Intake {
     }
 
     private void enqueue(Tx tx, MessageId id, NewMessage message) {
-        Instant due = message.delivered().orElse(message.taken()).plus(rules.service().replyPromise());
+        Instant due =
+                message.delivered().orElse(message.taken()).plus(rules.service().replyPromise());
         tx.work().add(WorkItem.Kind.INSPECT, id.value(), due);
-        tx.record("message-taken", UserId.DAEMON, List.of(), Map.of("message", number(id), "hash", message.saltedHash()));
+        tx.record(
+                "message-taken", UserId.DAEMON, List.of(), Map.of("message", number(id), "hash", message.saltedHash()));
     }
 
     private void sighted(Tx tx, MessageId id, Sighting s) {

@@ -49,16 +49,26 @@ final class Keeping {
 
     private void dissolve(Submission stored) {
         tx.submissions().dissolve(stored.id());
-        tx.record("submission-dissolved", UserId.DAEMON, List.of(), Map.of("submission", stored.id().toString()));
+        tx.record(
+                "submission-dissolved",
+                UserId.DAEMON,
+                List.of(),
+                Map.of("submission", stored.id().toString()));
     }
 
     private void keep(Draft draft, List<MessageId> messages, Assessment assessment) {
         Optional<StoredAssessment> newest = tx.assessments().newest(draft.id());
         String content = StoredJson.write(assessment);
-        boolean same = newest.filter(n -> n.content().equals(content) && n.messages().equals(messages))
+        boolean same = newest.filter(
+                        n -> n.content().equals(content) && n.messages().equals(messages))
                 .isPresent();
         if (!same || draft.stored().isEmpty()) {
-            append(draft, messages, assessment, content, newest.map(StoredAssessment::number).orElse(0) + 1);
+            append(
+                    draft,
+                    messages,
+                    assessment,
+                    content,
+                    newest.map(StoredAssessment::number).orElse(0) + 1);
         }
     }
 
@@ -131,11 +141,12 @@ final class Keeping {
 
     /** What waits for the participant goes on waiting until something new comes; what is read stays read. */
     private static SubmissionState state(Draft draft, List<MessageId> messages, Assessment a) {
-        SubmissionState found = switch (a.disposition()) {
-            case TO_READ -> SubmissionState.TO_READ;
-            case HELD -> SubmissionState.HELD;
-            case ASIDE -> SubmissionState.ASIDE;
-        };
+        SubmissionState found =
+                switch (a.disposition()) {
+                    case TO_READ -> SubmissionState.TO_READ;
+                    case HELD -> SubmissionState.HELD;
+                    case ASIDE -> SubmissionState.ASIDE;
+                };
         if (!draft.pinned()) {
             return found;
         }

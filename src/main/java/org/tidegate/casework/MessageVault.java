@@ -95,9 +95,9 @@ public final class MessageVault {
 
     /** What inspecting the message found; empty where that is not done yet, or forgotten. */
     public Optional<Findings> findings(StoredMessage message) {
-        return message.findings().flatMap(sealed -> key(message).map(key -> {
+        return message.findings().flatMap(kept -> key(message).map(key -> {
             try {
-                byte[] json = Sealing.open(beside(key), new ByteArrayInputStream(sealed));
+                byte[] json = Sealing.open(beside(key), new ByteArrayInputStream(kept));
                 return StoredJson.read(json, Findings.class);
             } catch (IOException e) {
                 throw new UncheckedIOException("Findings of " + message.id().value() + ": " + e.getMessage(), e);

@@ -81,7 +81,8 @@ class OrderOfWorkersTest {
         return ("Received: from out.crew.example (out.crew.example [203.0.113.9])\r\n\tby mx.skarrasound.example;"
                         + " Mon, 4 May 2026 07:" + (30 + n) + ":00 +0100\r\nFrom: " + from + "@crew.example\r\n"
                         + "To: intake@skarrasound.example\r\nMessage-ID: <m" + n + "@crew.example>\r\n" + extra
-                        + "Date: Mon, 4 May 2026 07:" + (30 + n) + ":00 +0100\r\nSubject: " + subject + "\r\n\r\n" + text + "\r\n")
+                        + "Date: Mon, 4 May 2026 07:" + (30 + n) + ":00 +0100\r\nSubject: " + subject + "\r\n\r\n"
+                        + text + "\r\n")
                 .getBytes(StandardCharsets.UTF_8);
     }
 
@@ -118,7 +119,8 @@ class OrderOfWorkersTest {
         }
         Inspection real = Inspection.by(RULES);
         Inspection failing = (raw, facts) -> inspect(real, raw, facts, failures);
-        DeskConfig config = DeskConfig.embedded(folder.resolve(name), RULES, new Ticking(now)).withInspection(failing);
+        DeskConfig config = DeskConfig.embedded(folder.resolve(name), RULES, new Ticking(now))
+                .withInspection(failing);
         try (Desk desk = Desk.open(config)) {
             desk.books().replace(BOOK, new UserId("ada"));
             for (byte[] mail : MAILS) {
@@ -128,7 +130,9 @@ class OrderOfWorkersTest {
                 desk.worker().drain();
                 now.updateAndGet(t -> t.plus(Duration.ofMinutes(30)));
             }
-            assertThat(desk.store().<Long>read(tx -> tx.work().waiting())).as(name).isZero();
+            assertThat(desk.store().<Long>read(tx -> tx.work().waiting()))
+                    .as(name)
+                    .isZero();
             assertSound(desk);
             return standing(desk);
         }
@@ -157,7 +161,8 @@ class OrderOfWorkersTest {
             List<String> lines = new ArrayList<>();
             for (Submission s : tx.submissions().all()) {
                 StoredAssessment a = tx.assessments().newest(s.id()).orElseThrow();
-                lines.add(s.id() + " " + s.state() + " " + s.messages() + " " + s.test() + " " + s.due() + " " + a.content());
+                lines.add(s.id() + " " + s.state() + " " + s.messages() + " " + s.test() + " " + s.due() + " "
+                        + a.content());
             }
             return lines;
         });
@@ -168,13 +173,18 @@ class OrderOfWorkersTest {
                 .map(h -> new StoredHead(h.size(), h.root().hex(), h.time().toString(), h.keyId(), h.signature()))
                 .toList();
         List<byte[]> leaves = desk.store().read(tx -> tx.ledger().leaves(0, 100_000));
-        assertThat(LedgerAudit.check(leaves, heads, desk.store().publicKey()).faults()).isEmpty();
+        assertThat(LedgerAudit.check(leaves, heads, desk.store().publicKey()).faults())
+                .isEmpty();
     }
 
     @Test
     void theFirstMorningIsJoinedAndSorted() throws IOException {
         List<String> lines = verdicts(MAILS.size(), new Random(0), false, "joined");
-        assertThat(lines).anySatisfy(l -> assertThat(l).startsWith("S-1 HELD").contains("Optional[SK-0]").contains("value=3"));
+        assertThat(lines)
+                .anySatisfy(l -> assertThat(l)
+                        .startsWith("S-1 HELD")
+                        .contains("Optional[SK-0]")
+                        .contains("value=3"));
         assertThat(lines).anySatisfy(l -> assertThat(l).contains("ASIDE"));
     }
 
@@ -188,8 +198,10 @@ class OrderOfWorkersTest {
             assertThat(desk.intake().take(first, raw)).isEqualTo(Receipt.KNOWN);
             assertThat(desk.intake().take(afterReset, raw)).isEqualTo(Receipt.KNOWN);
             MessageId id = new MessageId(1);
-            assertThat(desk.store().<Long>read(tx -> tx.messages().sightings(id))).isEqualTo(2);
-            assertThat(desk.vault().raw(desk.store().read(tx -> tx.messages().find(id)).orElseThrow()))
+            assertThat(desk.store().<Long>read(tx -> tx.messages().sightings(id)))
+                    .isEqualTo(2);
+            assertThat(desk.vault()
+                            .raw(desk.store().read(tx -> tx.messages().find(id)).orElseThrow()))
                     .hasValueSatisfying(kept -> assertThat(kept).isEqualTo(raw));
         }
     }
@@ -200,9 +212,11 @@ class OrderOfWorkersTest {
             MessageId id = desk.intake().take(MAILS.get(0), Optional.empty()).id();
             desk.worker().drain();
             desk.forget(id, new UserId("dora"), "time-is-up");
-            assertThat(desk.vault().raw(desk.store().read(tx -> tx.messages().find(id)).orElseThrow()))
+            assertThat(desk.vault()
+                            .raw(desk.store().read(tx -> tx.messages().find(id)).orElseThrow()))
                     .isEmpty();
-            assertThat(desk.intake().take(MAILS.get(0), Optional.empty()).receipt()).isEqualTo(Receipt.KNOWN);
+            assertThat(desk.intake().take(MAILS.get(0), Optional.empty()).receipt())
+                    .isEqualTo(Receipt.KNOWN);
             assertSound(desk);
         }
     }
@@ -217,7 +231,8 @@ class OrderOfWorkersTest {
             QueueRow row = desk.casebook().queue(clock.instant()).get(0);
             assertThat(row.who()).isEqualTo("Runa Halvorsen");
             assertThat(row.holds()).anySatisfy(d -> assertThat(d.code()).isEqualTo(DiscrepancyCode.NO_PHOTO));
-            SubmissionView view = desk.casebook().submission(row.id(), clock.instant()).orElseThrow();
+            SubmissionView view =
+                    desk.casebook().submission(row.id(), clock.instant()).orElseThrow();
             assertThat(view.reply()).hasValueSatisfying(r -> {
                 assertThat(r.to()).contains("runa@crew.example");
                 assertThat(r.text()).contains("07:22").contains("07:32").contains("07:52");
