@@ -29,9 +29,7 @@ public final class BookImport {
             Set<String> changed = tx.tests().replace(book, clock.instant());
             if (!changed.isEmpty()) {
                 tx.record("book-imported", who, List.of(), Map.of("changed", Integer.toString(changed.size())));
-                tx.submissions().all().stream()
-                        .filter(s -> open(s.state()))
-                        .forEach(s -> assessAgain(tx, s));
+                tx.submissions().all().stream().filter(s -> open(s.state())).forEach(s -> assessAgain(tx, s));
             }
             return changed.size();
         });

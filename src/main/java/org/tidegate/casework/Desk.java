@@ -3,8 +3,8 @@ package org.tidegate.casework;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.security.SecureRandom;
-import java.util.Map;
 import java.util.List;
+import java.util.Map;
 import org.tidegate.store.RowBlobs;
 import org.tidegate.store.Store;
 import org.tidegate.store.StoreLocation;
@@ -50,7 +50,8 @@ public final class Desk implements AutoCloseable {
         if (config.location() instanceof StoreLocation.Server) {
             return new RowBlobs(store);
         }
-        return new FileBlobs(new DurableFiles(config.files(), config.dataFolder().resolve("blobs")));
+        return new FileBlobs(
+                new DurableFiles(config.files(), config.dataFolder().resolve("blobs")));
     }
 
     public IntakeService intake() {

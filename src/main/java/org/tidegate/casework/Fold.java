@@ -76,7 +76,8 @@ final class Fold {
         takeAll(ties.watchersAfter(id, id));
         ties.record(id, findings, alone.test());
         List<Draft> candidates = candidates(id);
-        OptionalInt found = Joining.place(findings, alone, candidates.stream().map(this::candidate).toList());
+        OptionalInt found = Joining.place(
+                findings, alone, candidates.stream().map(this::candidate).toList());
         Draft draft = found.isPresent() ? candidates.get(found.getAsInt()) : fresh(id);
         draft.messages().add(id);
         takeAll(new TreeSet<>(draft.messages().tailSet(id, false)));

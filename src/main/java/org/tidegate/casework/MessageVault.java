@@ -95,14 +95,16 @@ public final class MessageVault {
 
     /** What inspecting the message found; empty where that is not done yet, or forgotten. */
     public Optional<Findings> findings(StoredMessage message) {
-        return message.findings().flatMap(kept -> key(message).map(key -> {
-            try {
-                byte[] json = Sealing.open(beside(key), new ByteArrayInputStream(kept));
-                return StoredJson.read(json, Findings.class);
-            } catch (IOException e) {
-                throw new UncheckedIOException("Findings of " + message.id().value() + ": " + e.getMessage(), e);
-            }
-        }));
+        return message.findings()
+                .flatMap(kept -> key(message).map(key -> {
+                    try {
+                        byte[] json = Sealing.open(beside(key), new ByteArrayInputStream(kept));
+                        return StoredJson.read(json, Findings.class);
+                    } catch (IOException e) {
+                        throw new UncheckedIOException(
+                                "Findings of " + message.id().value() + ": " + e.getMessage(), e);
+                    }
+                }));
     }
 
     /** Findings sealed under the message's own key; empty where it is forgotten. */
@@ -123,15 +125,16 @@ public final class MessageVault {
     }
 
     private Optional<MessageKey> key(StoredMessage message) {
-        return message.wrappedKey().flatMap(key -> message.wrappedSalt().map(salt -> {
-            try {
-                return new MessageKey(
-                        master.unwrap(key, "key " + message.blob()),
-                        master.unwrap(salt, "salt " + message.blob()),
-                        message.blob());
-            } catch (IOException e) {
-                throw new UncheckedIOException("Message " + message.id().value() + ": " + e.getMessage(), e);
-            }
-        }));
+        return message.wrappedKey()
+                .flatMap(key -> message.wrappedSalt().map(salt -> {
+                    try {
+                        return new MessageKey(
+                                master.unwrap(key, "key " + message.blob()),
+                                master.unwrap(salt, "salt " + message.blob()),
+                                message.blob());
+                    } catch (IOException e) {
+                        throw new UncheckedIOException("Message " + message.id().value() + ": " + e.getMessage(), e);
+                    }
+                }));
     }
 }

@@ -68,7 +68,9 @@ final class RequestWriter {
         boolean urgent = holds.stream().anyMatch(d -> d.code() == DiscrepancyCode.URGENT_WORDS);
         boolean writesOnly = holds.stream().anyMatch(d -> d.code() == DiscrepancyCode.CORRESPONDENCE);
         return urgent && writesOnly
-                ? holds.stream().filter(d -> d.code() == DiscrepancyCode.URGENT_WORDS).toList()
+                ? holds.stream()
+                        .filter(d -> d.code() == DiscrepancyCode.URGENT_WORDS)
+                        .toList()
                 : holds;
     }
 

@@ -2,8 +2,8 @@ package org.tidegate.casework;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.TreeSet;
 import java.util.Set;
+import java.util.TreeSet;
 import org.tidegate.examination.checks.Photos;
 import org.tidegate.examination.picture.SeenBefore;
 import org.tidegate.finding.Findings;
@@ -64,7 +64,9 @@ final class SeenPictures {
     /** The photos of the cassette, or what might be one. */
     static List<PictureFinding> cassettePhotos(Findings findings) {
         List<PictureFinding> photos = new ArrayList<>();
-        Photos.of(findings).cassette().forEach(i -> photos.add(findings.pictures().get(i)));
+        Photos.of(findings)
+                .cassette()
+                .forEach(i -> photos.add(findings.pictures().get(i)));
         return photos;
     }
 }

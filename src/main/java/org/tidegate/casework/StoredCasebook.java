@@ -90,10 +90,11 @@ final class StoredCasebook implements Casebook {
         Optional<StoredMessage> found = store.read(tx -> tx.messages().ofSubmission(id).stream()
                 .skip(Math.max(message, 0))
                 .findFirst());
-        return found.flatMap(vault::raw).flatMap(raw -> MessageReader.read(raw, Limits.standard()).attachments().stream()
-                .filter(a -> a.path().equals(path) && a.type().startsWith("image/"))
-                .findFirst()
-                .map(a -> new PictureBytes(a.type(), a.content())));
+        return found.flatMap(vault::raw)
+                .flatMap(raw -> MessageReader.read(raw, Limits.standard()).attachments().stream()
+                        .filter(a -> a.path().equals(path) && a.type().startsWith("image/"))
+                        .findFirst()
+                        .map(a -> new PictureBytes(a.type(), a.content())));
     }
 
     @Override

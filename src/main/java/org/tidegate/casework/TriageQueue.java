@@ -18,7 +18,8 @@ import org.tidegate.work.SubmissionState;
 final class TriageQueue {
 
     /** Urgent words first; then by lane; in it by what presses, and then age. */
-    static final Comparator<Entry> ORDER = Comparator.comparing((Entry e) -> !e.submission().urgent())
+    static final Comparator<Entry> ORDER = Comparator.comparing(
+                    (Entry e) -> !e.submission().urgent())
             .thenComparing(Entry::lane)
             .thenComparing(Entry::pressing)
             .thenComparing(e -> e.submission().arrived())
@@ -72,7 +73,9 @@ final class TriageQueue {
     }
 
     private static Optional<String> suggestion(Tx tx, Submission s) {
-        return tx.replies().suggested(s.id(), s.assessment()).map(r -> r.notAfter().isPresent() ? "ask" : "explain");
+        return tx.replies()
+                .suggested(s.id(), s.assessment())
+                .map(r -> r.notAfter().isPresent() ? "ask" : "explain");
     }
 
     static Lane lane(Submission s, List<Discrepancy> all, Instant now) {
