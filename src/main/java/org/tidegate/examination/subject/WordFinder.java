@@ -11,7 +11,7 @@ final class WordFinder implements Finder {
         int claim = line.length(at, WordKind.RESULT);
         if (claim > 0) {
             out.add(new Candidate(
-                    Candidate.Field.CLAIM, at, at + claim, 0, new Candidate.Words(line.text(at, at + claim))));
+                    Candidate.Field.CLAIM, at, at + claim, -0.05, new Candidate.Words(line.text(at, at + claim))));
         }
         for (Lexicon.Match m : line.matches(at)) {
             if (m.length() > 1 && means(m.meaning())) {
