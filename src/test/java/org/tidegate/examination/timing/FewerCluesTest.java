@@ -18,7 +18,7 @@ import org.tidegate.finding.WindowVerdict.Check;
 /** With assumptions and set-aside clues fixed, removing a clue never creates or reverses a decision. */
 class FewerCluesTest {
 
-    private static final Wording WORDING = new Wording(ZoneOffset.UTC, LocalDate.of(1970, 1, 1));
+    static final Wording WORDING = new Wording(ZoneOffset.UTC, LocalDate.of(1970, 1, 1));
     private static final Question WINDOW = Question.between(
             Check.PHOTO,
             Event.TEST,
@@ -32,7 +32,7 @@ class FewerCluesTest {
         Random random = new Random(6);
         int decided = 0;
         for (int n = 0; n < 20_000 * Share.OF_SIMULATIONS; n++) {
-            Belief belief = new CaseRun(draw(random), WORDING).beliefs().get(0);
+            Belief belief = new CaseRun(draw(random, 12), WORDING).beliefs().get(0);
             Verdict whole = Answer.of(WINDOW, belief, WORDING).verdict();
             decided += whole == Verdict.UNDETERMINED ? 0 : 1;
             for (Belief.Fit gone : belief.fits()) {
@@ -71,12 +71,12 @@ class FewerCluesTest {
         return Math.abs(millis) > Network.FREE / 2 ? Optional.empty() : Optional.of(Duration.ofMillis(millis));
     }
 
-    private static List<Constraint> draw(Random random) {
+    static List<Constraint> draw(Random random, int count) {
         List<Event> events =
                 List.of(Event.EPOCH, Event.TEST, Event.photo(0), Event.SENT, Event.ARRIVED, Event.DEVICE_ZERO);
         long[] truth = {0, 0, 1_500_000 + random.nextInt(900_000) - 450_000, 1_800_000, 1_900_000, 0};
         List<Constraint> clues = new ArrayList<>();
-        for (int c = 0; c < 12; c++) {
+        for (int c = 0; c < count; c++) {
             int a = random.nextInt(events.size());
             int b = (a + 1 + random.nextInt(events.size() - 1)) % events.size();
             long middle = truth[b] - truth[a] + (random.nextInt(6) == 0 ? random.nextInt(3_000_000) - 1_500_000 : 0);
