@@ -3,11 +3,10 @@ package org.tidegate.examination.timing;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import java.util.TreeMap;
+import java.util.function.Supplier;
 import org.tidegate.examination.timing.Telling.Chain;
 import org.tidegate.finding.Assumption;
 import org.tidegate.finding.Level;
@@ -20,11 +19,11 @@ import org.tidegate.finding.WindowVerdict.DerivationStep;
  *
  * @param margin milliseconds to the nearest widened edge, negative outside; 0 where undetermined
  * @param side where outside
- * @param chains the paths that prove it
+ * @param proof tells the paths that prove it: told only where it is asked for, since most networks' proofs are not
  */
-record Answer(Verdict verdict, long margin, Optional<TimeJudgement.Side> side, List<Chain> chains) {
+record Answer(Verdict verdict, long margin, Optional<TimeJudgement.Side> side, Supplier<List<Chain>> proof) {
 
-    private static final Answer UNDETERMINED = new Answer(Verdict.UNDETERMINED, 0, Optional.empty(), List.of());
+    private static final Answer UNDETERMINED = new Answer(Verdict.UNDETERMINED, 0, Optional.empty(), List::of);
 
     static Answer undetermined() {
         return UNDETERMINED;
@@ -32,7 +31,7 @@ record Answer(Verdict verdict, long margin, Optional<TimeJudgement.Side> side, L
 
     /** @param known what the clues say all the same */
     static Answer undetermined(List<Chain> known) {
-        return new Answer(Verdict.UNDETERMINED, 0, Optional.empty(), known);
+        return new Answer(Verdict.UNDETERMINED, 0, Optional.empty(), () -> known);
     }
 
     /** The bounds that a belief has, every clock at its word. */
@@ -69,13 +68,17 @@ record Answer(Verdict verdict, long margin, Optional<TimeJudgement.Side> side, L
         if (most > q.widenedMost() || least < q.widenedLeast()) {
             return UNDETERMINED;
         }
+        long margin = Math.min(q.widenedMost() - most, least - q.widenedLeast());
+        return new Answer(Verdict.INSIDE, margin, Optional.empty(), () -> bothEdges(q, word, telling));
+    }
+
+    private static List<Chain> bothEdges(Question q, Network word, Telling telling) {
         List<Chain> chains = new ArrayList<>();
         if (q.hasStart()) {
             chains.add(telling.chain(word, q.later(), q.earlier(), true));
         }
         chains.add(telling.chain(word, q.earlier(), q.later(), true));
-        long margin = Math.min(q.widenedMost() - most, least - q.widenedLeast());
-        return new Answer(Verdict.INSIDE, margin, Optional.empty(), chains);
+        return chains;
     }
 
     /** No value lies inside, every tolerance granted. */
@@ -83,17 +86,27 @@ record Answer(Verdict verdict, long margin, Optional<TimeJudgement.Side> side, L
         Network tolerant = belief.tolerant();
         long tooLate = tolerant.least(q.earlier(), q.later()) - q.widenedMost();
         if (tooLate > 0) {
-            Chain chain = telling.chain(tolerant, q.later(), q.earlier(), false);
-            return new Answer(Verdict.OUTSIDE, -tooLate, Optional.of(TimeJudgement.Side.LATE), List.of(chain));
+            return new Answer(
+                    Verdict.OUTSIDE,
+                    -tooLate,
+                    Optional.of(TimeJudgement.Side.LATE),
+                    () -> List.of(telling.chain(tolerant, q.later(), q.earlier(), false)));
         }
         long tooEarly = q.widenedLeast() - tolerant.most(q.earlier(), q.later());
         if (q.hasStart() && tooEarly > 0) {
-            Chain chain = telling.chain(tolerant, q.earlier(), q.later(), false);
             boolean beforeStart = belief.word().most(q.earlier(), q.later()) < 0;
             TimeJudgement.Side side = beforeStart ? TimeJudgement.Side.BEFORE_TEST : TimeJudgement.Side.EARLY;
-            return new Answer(Verdict.OUTSIDE, -tooEarly, Optional.of(side), List.of(chain));
+            return new Answer(
+                    Verdict.OUTSIDE,
+                    -tooEarly,
+                    Optional.of(side),
+                    () -> List.of(telling.chain(tolerant, q.earlier(), q.later(), false)));
         }
         return UNDETERMINED;
+    }
+
+    List<Chain> chains() {
+        return proof.get();
     }
 
     boolean decided() {
@@ -106,13 +119,15 @@ record Answer(Verdict verdict, long margin, Optional<TimeJudgement.Side> side, L
         if (answers.stream().anyMatch(a -> a.verdict() != first.verdict())) {
             return UNDETERMINED;
         }
-        Set<Chain> chains = new LinkedHashSet<>();
-        answers.forEach(a -> chains.addAll(a.chains()));
         long margin = answers.stream()
                 .map(Answer::margin)
                 .min(Comparator.comparingLong(Math::abs))
                 .orElse(0L);
-        return new Answer(first.verdict(), margin, first.side(), List.copyOf(chains));
+        return new Answer(first.verdict(), margin, first.side(), () -> together(answers));
+    }
+
+    private static List<Chain> together(List<Answer> answers) {
+        return answers.stream().flatMap(a -> a.chains().stream()).distinct().toList();
     }
 
     /** The same for the networks of several zones: the first one's proof in full, the others in one sentence. */
@@ -122,18 +137,22 @@ record Answer(Verdict verdict, long margin, Optional<TimeJudgement.Side> side, L
         if (!agreed.decided() || answers.size() == 1) {
             return agreed;
         }
-        List<Chain> chains = new ArrayList<>(first.chains());
+        return new Answer(agreed.verdict(), agreed.margin(), first.side(), () -> summedUp(answers, agreed, q));
+    }
+
+    private static List<Chain> summedUp(List<Answer> answers, Answer agreed, Question q) {
+        List<Chain> chains = new ArrayList<>(answers.get(0).chains());
         List<Assumption> leansOn =
                 agreed.chains().stream().flatMap(c -> c.leansOn().stream()).toList();
         chains.add(new Chain(List.of(Telling.otherZones(q, answers.size() - 1, agreed.margin())), leansOn));
-        return new Answer(agreed.verdict(), agreed.margin(), first.side(), chains);
+        return chains;
     }
 
     /** The verdict with its proof; undetermined, with what is known. */
     WindowVerdict verdict(WindowVerdict.Check check, Level level) {
         TreeMap<String, Assumption> assumptions = new TreeMap<>();
         List<DerivationStep> steps = new ArrayList<>();
-        for (Chain chain : chains) {
+        for (Chain chain : chains()) {
             chain.leansOn().forEach(a -> assumptions.put(a.toString(), a));
             steps.addAll(chain.steps());
         }

@@ -15,6 +15,9 @@ final class Solver {
     private Solver() {}
 
     static List<Belief> take(List<Belief> beliefs, List<Constraint> oneRank) {
+        if (oneRank.isEmpty()) {
+            return beliefs;
+        }
         List<Belief> next = new ArrayList<>();
         for (Belief belief : beliefs) {
             next.addAll(take(belief, oneRank));

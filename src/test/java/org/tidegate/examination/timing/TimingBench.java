@@ -1,6 +1,9 @@
 package org.tidegate.examination.timing;
 
+import java.time.Duration;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Random;
 import java.util.concurrent.TimeUnit;
 import org.openjdk.jmh.annotations.Benchmark;
@@ -12,6 +15,7 @@ import org.openjdk.jmh.annotations.OutputTimeUnit;
 import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
+import org.tidegate.finding.Event;
 
 /** One network of 30 clues (goal: under 50 µs) and a whole judgement with a zone to find (goal: well under 2 ms). */
 @State(Scope.Benchmark)
@@ -22,7 +26,7 @@ import org.openjdk.jmh.annotations.Warmup;
 @Measurement(iterations = 3, time = 1)
 public class TimingBench {
 
-    private final List<Constraint> clues = FewerCluesTest.draw(new Random(30), 30);
+    private final List<Constraint> clues = consistent(new Random(30));
     private final TimeJudge judge = new TimeJudge(Scene.RULES.timing());
     private final TimeCase anyZone = Scene.timer("07:00:00+01:00")
             .program("Brae Webmail 3.2")
@@ -39,5 +43,23 @@ public class TimingBench {
     @Benchmark
     public Object judgementInAnyZone() {
         return judge.judge(anyZone);
+    }
+
+    /** Thirty clues of every rank on eight events, all true. */
+    private static List<Constraint> consistent(Random random) {
+        List<Constraint> clues = new ArrayList<>();
+        for (int c = 0; c < 30; c++) {
+            int a = random.nextInt(8);
+            int b = (a + 1 + random.nextInt(7)) % 8;
+            Duration distance = Duration.ofMinutes(10L * (b - a));
+            Rank rank = Rank.values()[c % Rank.values().length];
+            clues.add(new Clues.Source(Clues.NATURE, "clue " + c, "clue", List.of(), Duration.ofMinutes(2), rank)
+                    .between(
+                            Event.photo(a),
+                            Event.photo(b),
+                            Optional.of(distance.minusSeconds(random.nextInt(200))),
+                            Optional.of(distance.plusSeconds(random.nextInt(200)))));
+        }
+        return clues;
     }
 }
