@@ -21,11 +21,18 @@ import picocli.CommandLine.HelpCommand;
         },
         subcommands = {
             HelpCommand.class,
+            DemoCommand.class,
+            WatchCommand.class,
+            TakeCommand.class,
             ExamineCommand.class,
             ReadSubjectCommand.class,
             MatchCommand.class,
             TimingCommand.class,
-            CheckRulesCommand.class
+            TraceCommand.class,
+            AuditLedgerCommand.class,
+            CheckRulesCommand.class,
+            AppointmentsCommand.class,
+            UserCommand.class
         })
 public final class Main {
 

@@ -16,6 +16,8 @@ final class QueuePage {
     /** A bar is full with this much time left. */
     private static final Duration FULL = Duration.ofMinutes(30);
 
+    private static final int LONG_REASON = 120;
+
     private QueuePage() {}
 
     /** A lane with its rows. */
@@ -98,11 +100,25 @@ final class QueuePage {
                 r.who(),
                 r.test().orElse("no test found"),
                 r.urgent(),
-                r.holds().stream().map(Discrepancy::reason).toList(),
-                r.suggestion().orElse(""),
+                r.holds().stream().map(QueuePage::gist).toList(),
+                r.suggestion().map(QueuePage::action).orElse(""),
                 words.clock(r.due()),
                 words.left(r.due(), now),
                 level,
                 left.isNegative());
+    }
+
+    /** The reason without its proof, which stands on the submission's own page. */
+    private static String gist(Discrepancy d) {
+        int proof = d.reason().indexOf(": ");
+        return d.reason().length() > LONG_REASON && proof > 0 ? d.reason().substring(0, proof) : d.reason();
+    }
+
+    private static String action(String suggestion) {
+        return switch (suggestion) {
+            case "ask" -> "Ask the participant: the letter is ready";
+            case "explain" -> "Explain: the letter is ready";
+            default -> suggestion;
+        };
     }
 }

@@ -2,6 +2,7 @@ package org.tidegate.examination;
 
 import java.time.Instant;
 import java.util.Optional;
+import org.tidegate.examination.picture.OutsideDecoder;
 import org.tidegate.examination.picture.PictureExaminer;
 import org.tidegate.examination.picture.PictureResult;
 import org.tidegate.examination.subject.CoveringNote;
@@ -28,9 +29,18 @@ public final class Inspector {
     private final PictureExaminer pictures;
 
     public Inspector(Rules rules) {
+        this(rules, new PictureExaminer(rules));
+    }
+
+    /** With a decoder that is installed here; that it is, is one of the recorded delivery facts. */
+    public Inspector(Rules rules, OutsideDecoder outside) {
+        this(rules, new PictureExaminer(rules, outside));
+    }
+
+    private Inspector(Rules rules, PictureExaminer pictures) {
         this.rules = rules;
         this.subjects = new SubjectReader(rules);
-        this.pictures = new PictureExaminer(rules);
+        this.pictures = pictures;
     }
 
     /** Never fails on any bytes: what cannot be read becomes a recorded problem. */

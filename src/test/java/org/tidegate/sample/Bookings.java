@@ -152,7 +152,8 @@ final class Bookings {
     }
 
     private static Booking at(String clinic, String ref, String given, String family, String slot) {
-        String local = java.text.Normalizer.normalize(given + "." + family, java.text.Normalizer.Form.NFD)
+        String local = java.text.Normalizer.normalize(
+                        (given + "." + family).replace('Ł', 'L').replace('ł', 'l'), java.text.Normalizer.Form.NFD)
                 .replaceAll("[^A-Za-z.]", "")
                 .toLowerCase(java.util.Locale.ROOT);
         return Booking.of(ref, given, family, local + "@tarnpost.example", clinic, slot);

@@ -1,0 +1,93 @@
+package org.tidegate.cli;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.function.Consumer;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+import org.tidegate.casework.Desk;
+import org.tidegate.casework.ExaminationWorker;
+import org.tidegate.mailbox.ImapAccount;
+import org.tidegate.mailbox.ImapWatcher;
+import org.tidegate.mailbox.MailboxEvent;
+import org.tidegate.mailbox.MailboxException;
+import org.tidegate.mailbox.Pause;
+import org.tidegate.store.StoreException;
+
+/** Takes mail in and examines it until it is stopped: one watcher, as many workers as there are cores. */
+final class Daemon implements AutoCloseable {
+
+    private static final Logger LOG = LoggerFactory.getLogger(Daemon.class);
+    private static final long IDLE_MILLIS = 200;
+
+    private final Desk desk;
+    private final ImapWatcher watcher;
+    private final List<Thread> workers = new ArrayList<>();
+    private final AtomicBoolean stopped = new AtomicBoolean();
+    private final Consumer<Throwable> fatal;
+
+    /** @param fatal told when the daemon cannot go on */
+    Daemon(Desk desk, ImapAccount account, Consumer<Throwable> fatal) {
+        this.desk = desk;
+        this.fatal = fatal;
+        this.watcher = new ImapWatcher(account, desk.intake(), Daemon::log, Pause.sleeping());
+    }
+
+    private static void log(MailboxEvent event) {
+        LOG.info("{}", event.words());
+    }
+
+    /** Takes everything in, examines it, and returns how many messages were taken. */
+    int drain() throws InterruptedException {
+        int taken = watcher.drain();
+        desk.worker().drain();
+        return taken;
+    }
+
+    void start() {
+        int cores = Runtime.getRuntime().availableProcessors();
+        for (int i = 0; i < cores; i++) {
+            ExaminationWorker worker = desk.worker();
+            workers.add(run("examine-" + i, () -> work(worker)));
+        }
+        workers.add(run("watch", this::watch));
+    }
+
+    private Thread run(String name, Runnable body) {
+        Thread thread = new Thread(body, name);
+        thread.start();
+        return thread;
+    }
+
+    private void watch() {
+        try {
+            watcher.watch();
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        } catch (MailboxException | StoreException e) {
+            fatal.accept(e);
+        }
+    }
+
+    private void work(ExaminationWorker worker) {
+        try {
+            while (!stopped.get()) {
+                if (!worker.work()) {
+                    Thread.sleep(IDLE_MILLIS);
+                }
+            }
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        } catch (StoreException e) {
+            fatal.accept(e);
+        }
+    }
+
+    @Override
+    public void close() {
+        stopped.set(true);
+        watcher.close();
+        workers.forEach(Thread::interrupt);
+    }
+}
