@@ -4,6 +4,7 @@ import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
+import java.util.Objects;
 import java.util.concurrent.atomic.AtomicReference;
 
 /** A clock that stands where it was put: the demo puts it to the time at which each message arrived. */
@@ -21,7 +22,7 @@ final class StageClock extends Clock {
 
     @Override
     public Instant instant() {
-        return now.get();
+        return Objects.requireNonNull(now.get());
     }
 
     @Override
