@@ -10,7 +10,11 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** {@code appointments}: the appointment book of the store. */
-@Command(name = "appointments", mixinStandardHelpOptions = true, description = "The appointment book of the store.", synopsisSubcommandLabel = "import")
+@Command(
+        name = "appointments",
+        mixinStandardHelpOptions = true,
+        description = "The appointment book of the store.",
+        synopsisSubcommandLabel = "import")
 final class AppointmentsCommand implements Runnable {
 
     @Spec

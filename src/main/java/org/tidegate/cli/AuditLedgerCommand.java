@@ -36,15 +36,21 @@ final class AuditLedgerCommand implements Callable<Integer> {
         try (Desk desk = storeOption.open(rulesOption.load())) {
             AuditResult result = desk.store().read(tx -> {
                 List<byte[]> leaves = new ArrayList<>();
-                for (List<byte[]> page = tx.ledger().leaves(0, PAGE); !page.isEmpty(); page = tx.ledger().leaves(leaves.size(), PAGE)) {
+                for (List<byte[]> page = tx.ledger().leaves(0, PAGE);
+                        !page.isEmpty();
+                        page = tx.ledger().leaves(leaves.size(), PAGE)) {
                     leaves.addAll(page);
                 }
                 List<StoredHead> heads = tx.ledger().heads().stream()
-                        .map(h -> new StoredHead(h.size(), h.root().hex(), h.time().toString(), h.keyId(), h.signature()))
+                        .map(h -> new StoredHead(
+                                h.size(), h.root().hex(), h.time().toString(), h.keyId(), h.signature()))
                         .toList();
                 return LedgerAudit.check(leaves, heads, desk.store().publicKey());
             });
-            spec.commandLine().getOut().println("Leaves " + result.leaves() + ", signed heads " + result.heads() + ", root " + result.root());
+            spec.commandLine()
+                    .getOut()
+                    .println("Leaves " + result.leaves() + ", signed heads " + result.heads() + ", root "
+                            + result.root());
             result.faults().forEach(f -> spec.commandLine().getErr().println(f));
             spec.commandLine().getOut().println(result.whole() ? "The ledger is whole." : "The ledger is NOT whole.");
             return result.whole() ? 0 : 2;

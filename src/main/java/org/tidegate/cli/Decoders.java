@@ -11,7 +11,8 @@ final class Decoders {
     private Decoders() {}
 
     static DeskConfig with(DeskConfig config) {
-        Optional<HeifConvert> heif = HeifConvert.installed(Optional.ofNullable(System.getenv("PATH")).orElse(""));
+        Optional<HeifConvert> heif =
+                HeifConvert.installed(Optional.ofNullable(System.getenv("PATH")).orElse(""));
         if (heif.isEmpty()) {
             return config;
         }

@@ -30,9 +30,14 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "demo",
         mixinStandardHelpOptions = true,
-        description = "Plays the sample morning: a mail server and a database inside this process, the daemon and the console, on a"
-                + " clock set to 4 May 2026. Messages arrive as the clock passes their times.",
-        footer = {"", "Example:", "  tidegate demo --once    takes everything in, prints the table and the figures, and exits"})
+        description =
+                "Plays the sample morning: a mail server and a database inside this process, the daemon and the console, on a"
+                        + " clock set to 4 May 2026. Messages arrive as the clock passes their times.",
+        footer = {
+            "",
+            "Example:",
+            "  tidegate demo --once    takes everything in, prints the table and the figures, and exits"
+        })
 final class DemoCommand implements Callable<Integer> {
 
     private static final Instant START = Instant.parse("2026-05-04T08:30:00Z");
@@ -40,7 +45,11 @@ final class DemoCommand implements Callable<Integer> {
     @Option(names = "--once", description = "Take everything in, print the table and the figures, and exit.")
     private boolean once;
 
-    @Option(names = "--port", paramLabel = "PORT", description = "Port of the console, 0 for a free one. Default: ${DEFAULT-VALUE}.", defaultValue = "8460")
+    @Option(
+            names = "--port",
+            paramLabel = "PORT",
+            description = "Port of the console, 0 for a free one. Default: ${DEFAULT-VALUE}.",
+            defaultValue = "8460")
     private int port = 8460;
 
     @Mixin
@@ -96,7 +105,9 @@ final class DemoCommand implements Callable<Integer> {
         Runtime.getRuntime().addShutdownHook(new Thread(end::countDown, "stop"));
         try (Desk desk = desk(data, rules, clock)) {
             desk.store().write(tx -> {
-                tx.users().save(new User(new UserId("demo"), "Demo", Set.of(Role.values()), Passwords.encode("demo"), true));
+                tx.users()
+                        .save(new User(
+                                new UserId("demo"), "Demo", Set.of(Role.values()), Passwords.encode("demo"), true));
                 return true;
             });
             try (Daemon daemon = new Daemon(desk, mail.account(), e -> end.countDown());

@@ -27,7 +27,8 @@ final class DemoMail implements AutoCloseable {
 
     DemoMail() {
         server = new GreenMail(new ServerSetup[] {
-            new ServerSetup(0, "127.0.0.1", ServerSetup.PROTOCOL_IMAP), new ServerSetup(0, "127.0.0.1", ServerSetup.PROTOCOL_SMTP)
+            new ServerSetup(0, "127.0.0.1", ServerSetup.PROTOCOL_IMAP),
+            new ServerSetup(0, "127.0.0.1", ServerSetup.PROTOCOL_SMTP)
         });
         server.start();
         user = server.setUser(ADDRESS, USER, PASSWORD);
@@ -45,7 +46,13 @@ final class DemoMail implements AutoCloseable {
     ImapAccount account() {
         Server imap = new Server("127.0.0.1", server.getImap().getPort(), TlsMode.PLAIN, Optional.empty());
         return new ImapAccount(
-                "demo", imap, Login.password(USER, PASSWORD), "INBOX", new Marking.Keyword("$TidegateTaken"), 2, Duration.ofSeconds(2));
+                "demo",
+                imap,
+                Login.password(USER, PASSWORD),
+                "INBOX",
+                new Marking.Keyword("$TidegateTaken"),
+                2,
+                Duration.ofSeconds(2));
     }
 
     @Override

@@ -7,7 +7,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
 import java.util.TreeMap;
 import org.tidegate.booking.TestKey;
 import org.tidegate.casework.Desk;
@@ -77,11 +76,14 @@ final class DemoTable {
     }
 
     private String who(Assessment assessment, Findings findings) {
-        return assessment.test()
+        return assessment
+                .test()
                 .flatMap(tests::find)
                 .map(t -> t.appointment().fullName())
                 .or(() -> findings.readings().get(0).name())
-                .or(() -> findings.envelope().from().stream().findFirst().map(f -> f.displayName().orElse(f.address())))
+                .or(() -> findings.envelope().from().stream()
+                        .findFirst()
+                        .map(f -> f.displayName().orElse(f.address())))
                 .orElse("unknown");
     }
 
@@ -102,7 +104,8 @@ final class DemoTable {
     }
 
     private String reply(SuggestedReply reply) {
-        String until = reply.notAfter().map(t -> ", useful until " + clock(t, zone)).orElse("");
+        String until =
+                reply.notAfter().map(t -> ", useful until " + clock(t, zone)).orElse("");
         return "letter (" + reply.language() + ") to " + reply.to().orElse("nobody yet") + until;
     }
 
@@ -113,15 +116,27 @@ final class DemoTable {
     static String print(List<DemoRow> rows, ZoneId zone) {
         StringBuilder out = new StringBuilder();
         for (DemoRow r : rows) {
-            out.append(String.format(Locale.ROOT, "%s  %-24s %-9s %s%n", clock(r.arrived(), zone), cut(r.who(), 24), r.verdict(), cut(why(r), 150)));
-            r.reply().ifPresent(reply -> out.append(" ".repeat(43)).append("→ ").append(reply).append(System.lineSeparator()));
+            out.append(String.format(
+                    Locale.ROOT,
+                    "%s  %-24s %-9s %s%n",
+                    clock(r.arrived(), zone),
+                    cut(r.who(), 24),
+                    r.verdict(),
+                    cut(why(r), 150)));
+            r.reply()
+                    .ifPresent(reply -> out.append(" ".repeat(43))
+                            .append("→ ")
+                            .append(reply)
+                            .append(System.lineSeparator()));
         }
         return out.append(System.lineSeparator()).append(figures(rows)).toString();
     }
 
     private static String why(DemoRow r) {
         String time = "photo " + r.photo() + ", sent " + r.sent();
-        return r.why().isEmpty() ? r.ref().map(ref -> ref + ": everything adds up; " + time).orElse("not a submission") : String.join("; ", r.why());
+        return r.why().isEmpty()
+                ? r.ref().map(ref -> ref + ": everything adds up; " + time).orElse("not a submission")
+                : String.join("; ", r.why());
     }
 
     private static String cut(String s, int most) {
@@ -136,10 +151,14 @@ final class DemoTable {
             verdicts.merge(r.verdict(), 1, Integer::sum);
             r.holds().forEach(h -> holds.merge(h, 1, Integer::sum));
         }
-        return "Messages: " + rows.size() + "; " + words(verdicts) + System.lineSeparator() + "Held for: " + words(holds) + System.lineSeparator();
+        return "Messages: " + rows.size() + "; " + words(verdicts) + System.lineSeparator() + "Held for: "
+                + words(holds) + System.lineSeparator();
     }
 
     private static String words(Map<String, Integer> counts) {
-        return counts.entrySet().stream().map(e -> e.getKey() + " " + e.getValue()).reduce((a, b) -> a + ", " + b).orElse("nothing");
+        return counts.entrySet().stream()
+                .map(e -> e.getKey() + " " + e.getValue())
+                .reduce((a, b) -> a + ", " + b)
+                .orElse("nothing");
     }
 }

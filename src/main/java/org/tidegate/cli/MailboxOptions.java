@@ -19,34 +19,65 @@ import picocli.CommandLine.Option;
 /** The mailbox to watch. */
 final class MailboxOptions {
 
-    @Option(names = "--imap-host", required = true, paramLabel = "HOST", description = "IMAP server, as its certificate names it.")
+    @Option(
+            names = "--imap-host",
+            required = true,
+            paramLabel = "HOST",
+            description = "IMAP server, as its certificate names it.")
     private String host = "";
 
     @Option(names = "--imap-port", paramLabel = "PORT", description = "Default: 993 for implicit TLS, 143 otherwise.")
     private @Nullable Integer port;
 
-    @Option(names = "--imap-tls", paramLabel = "MODE", description = "implicit, starttls, or plain (this machine only). Default: ${DEFAULT-VALUE}.", defaultValue = "implicit")
+    @Option(
+            names = "--imap-tls",
+            paramLabel = "MODE",
+            description = "implicit, starttls, or plain (this machine only). Default: ${DEFAULT-VALUE}.",
+            defaultValue = "implicit")
     private String tls = "implicit";
 
-    @Option(names = "--imap-trust", paramLabel = "FILE", description = "PEM file of certificates to trust instead of the platform's.")
+    @Option(
+            names = "--imap-trust",
+            paramLabel = "FILE",
+            description = "PEM file of certificates to trust instead of the platform's.")
     private @Nullable Path trust;
 
     @Option(names = "--imap-user", required = true, paramLabel = "NAME", description = "User name.")
     private String user = "";
 
-    @Option(names = "--imap-password-file", paramLabel = "FILE", description = "File whose first line is the password; else the environment variable TIDEGATE_IMAP_PASSWORD.")
+    @Option(
+            names = "--imap-password-file",
+            paramLabel = "FILE",
+            description =
+                    "File whose first line is the password; else the environment variable TIDEGATE_IMAP_PASSWORD.")
     private @Nullable Path passwordFile;
 
-    @Option(names = "--imap-token-file", paramLabel = "FILE", description = "File whose first line is an OAuth 2.0 access token, read anew before every connection; another program keeps it fresh.")
+    @Option(
+            names = "--imap-token-file",
+            paramLabel = "FILE",
+            description =
+                    "File whose first line is an OAuth 2.0 access token, read anew before every connection; another program keeps it fresh.")
     private @Nullable Path tokenFile;
 
-    @Option(names = "--imap-folder", paramLabel = "NAME", description = "Folder that mail arrives in. Default: ${DEFAULT-VALUE}.", defaultValue = "INBOX")
+    @Option(
+            names = "--imap-folder",
+            paramLabel = "NAME",
+            description = "Folder that mail arrives in. Default: ${DEFAULT-VALUE}.",
+            defaultValue = "INBOX")
     private String folder = "INBOX";
 
-    @Option(names = "--imap-move-to", paramLabel = "FOLDER", description = "Move taken messages there instead of giving them the keyword $TidegateTaken. Nothing is ever deleted.")
+    @Option(
+            names = "--imap-move-to",
+            paramLabel = "FOLDER",
+            description =
+                    "Move taken messages there instead of giving them the keyword $TidegateTaken. Nothing is ever deleted.")
     private @Nullable String moveTo;
 
-    @Option(names = "--imap-poll", paramLabel = "DURATION", description = "Look at least this often. Default: ${DEFAULT-VALUE}.", defaultValue = "PT5M")
+    @Option(
+            names = "--imap-poll",
+            paramLabel = "DURATION",
+            description = "Look at least this often. Default: ${DEFAULT-VALUE}.",
+            defaultValue = "PT5M")
     private Duration poll = Duration.ofMinutes(5);
 
     ImapAccount account() {
@@ -70,7 +101,8 @@ final class MailboxOptions {
         }
         String password = System.getenv("TIDEGATE_IMAP_PASSWORD");
         if (password == null) {
-            throw new Refusal("give --imap-password-file, --imap-token-file, or the environment variable TIDEGATE_IMAP_PASSWORD.");
+            throw new Refusal(
+                    "give --imap-password-file, --imap-token-file, or the environment variable TIDEGATE_IMAP_PASSWORD.");
         }
         return Login.password(user, password);
     }
@@ -78,7 +110,11 @@ final class MailboxOptions {
     private static Supplier<String> firstLine(Path file) {
         return () -> {
             try {
-                return Files.readString(file, StandardCharsets.UTF_8).lines().findFirst().orElse("").strip();
+                return Files.readString(file, StandardCharsets.UTF_8)
+                        .lines()
+                        .findFirst()
+                        .orElse("")
+                        .strip();
             } catch (IOException e) {
                 throw new Refusal(file + " cannot be read: " + e.getMessage(), e);
             }

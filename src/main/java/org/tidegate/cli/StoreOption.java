@@ -15,10 +15,18 @@ import picocli.CommandLine.Option;
 /** {@code --data} and {@code --database}, shared by every command that works on a store. */
 final class StoreOption {
 
-    @Option(names = "--data", paramLabel = "DIR", description = "Data folder: keys, and with the embedded store everything. Default: ${DEFAULT-VALUE}.", defaultValue = "tidegate-data")
+    @Option(
+            names = "--data",
+            paramLabel = "DIR",
+            description = "Data folder: keys, and with the embedded store everything. Default: ${DEFAULT-VALUE}.",
+            defaultValue = "tidegate-data")
     private Path data = Path.of("tidegate-data");
 
-    @Option(names = "--database", paramLabel = "URL", description = "JDBC address of a PostgreSQL database instead of the embedded store; user and password from TIDEGATE_DB_USER and TIDEGATE_DB_PASSWORD.")
+    @Option(
+            names = "--database",
+            paramLabel = "URL",
+            description =
+                    "JDBC address of a PostgreSQL database instead of the embedded store; user and password from TIDEGATE_DB_USER and TIDEGATE_DB_PASSWORD.")
     private @Nullable String database;
 
     Desk open(Rules rules) {

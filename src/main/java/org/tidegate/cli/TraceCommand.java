@@ -26,7 +26,8 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "trace",
         mixinStandardHelpOptions = true,
-        description = "Tells everything that is kept of a submission: its messages, every assessment with its proof, its ledger entries.",
+        description =
+                "Tells everything that is kept of a submission: its messages, every assessment with its proof, its ledger entries.",
         footer = {"", "Example:", "  tidegate trace SS-2K7Q", "  tidegate trace S-17"})
 final class TraceCommand implements Callable<Integer> {
 
@@ -50,7 +51,8 @@ final class TraceCommand implements Callable<Integer> {
             return desk.store().read(tx -> {
                 List<Submission> found = find(tx);
                 if (found.isEmpty()) {
-                    throw new Refusal("there is no submission " + ref + "; give an appointment's reference or a number such as S-17.");
+                    throw new Refusal("there is no submission " + ref
+                            + "; give an appointment's reference or a number such as S-17.");
                 }
                 found.forEach(s -> print(tx, desk, s));
                 return 0;
@@ -60,17 +62,22 @@ final class TraceCommand implements Callable<Integer> {
 
     private List<Submission> find(Tx tx) {
         if (ref.matches("S-\\d{1,18}")) {
-            return tx.submissions().find(new SubmissionId(Long.parseLong(ref.substring(2)))).stream().toList();
+            return tx.submissions().find(new SubmissionId(Long.parseLong(ref.substring(2)))).stream()
+                    .toList();
         }
         return tx.submissions().ofTest(ref);
     }
 
     private void print(Tx tx, Desk desk, Submission s) {
         PrintWriter out = spec.commandLine().getOut();
-        out.println(s.id() + "  " + s.state().code() + s.test().map(t -> "  test " + t).orElse("  no test"));
+        out.println(s.id() + "  " + s.state().code()
+                + s.test().map(t -> "  test " + t).orElse("  no test"));
         for (StoredMessage m : tx.messages().ofSubmission(s.id())) {
-            out.println("  message " + m.id().value() + ", taken " + m.taken() + ", " + m.size() + " bytes, salted hash " + m.saltedHash());
-            desk.vault().findings(m).ifPresentOrElse(f -> journey(out, f), () -> out.println("    forgotten, or not examined yet"));
+            out.println("  message " + m.id().value() + ", taken " + m.taken() + ", " + m.size()
+                    + " bytes, salted hash " + m.saltedHash());
+            desk.vault()
+                    .findings(m)
+                    .ifPresentOrElse(f -> journey(out, f), () -> out.println("    forgotten, or not examined yet"));
         }
         for (StoredAssessment a : tx.assessments().of(s.id())) {
             out.println("  assessment " + a.number() + ", " + a.made() + ", rules " + a.rules());
@@ -81,13 +88,19 @@ final class TraceCommand implements Callable<Integer> {
 
     private static void journey(PrintWriter out, Findings f) {
         out.println("    subject: " + f.envelope().subject().orElse("(none)"));
-        f.envelope().date().ifPresent(d -> out.println("    Date: " + d.wall() + " " + d.offset().map(Object::toString).orElse("zone unknown")));
+        f.envelope()
+                .date()
+                .ifPresent(d -> out.println("    Date: " + d.wall() + " "
+                        + d.offset().map(Object::toString).orElse("zone unknown")));
         f.envelope().hops().forEach(h -> out.println("    Received: " + h.line()));
-        f.pictures().forEach(p -> p.capture().forEach(c -> out.println("    " + p.path() + " " + c.place() + ": " + c.wall())));
+        f.pictures()
+                .forEach(p ->
+                        p.capture().forEach(c -> out.println("    " + p.path() + " " + c.place() + ": " + c.wall())));
     }
 
     private static void assessment(PrintWriter out, Assessment a) {
-        out.println("    match: " + a.match().outcome() + ", probability " + a.match().probability());
+        out.println("    match: " + a.match().outcome() + ", probability "
+                + a.match().probability());
         for (Discrepancy d : a.discrepancies()) {
             out.println("    " + d.severity().code() + " " + d.code().code() + ": " + d.reason());
         }
@@ -104,7 +117,9 @@ final class TraceCommand implements Callable<Integer> {
         s.messages().forEach(m -> wanted.add("\"message\":\"" + m.value() + "\""));
         List<String> found = new ArrayList<>();
         long from = 0;
-        for (List<byte[]> page = tx.ledger().leaves(from, PAGE); !page.isEmpty(); page = tx.ledger().leaves(from, PAGE)) {
+        for (List<byte[]> page = tx.ledger().leaves(from, PAGE);
+                !page.isEmpty();
+                page = tx.ledger().leaves(from, PAGE)) {
             page.stream()
                     .map(b -> new String(b, StandardCharsets.UTF_8))
                     .filter(leaf -> wanted.stream().anyMatch(leaf::contains))

@@ -33,13 +33,25 @@ final class UserCommand implements Callable<Integer> {
     @Parameters(paramLabel = "NAME", description = "Sign-in name.")
     private String name = "";
 
-    @Option(names = "--role", required = true, paramLabel = "ROLE", description = "operator, reader, auditor, clinical_lead or data_protection_officer; may be repeated.")
+    @Option(
+            names = "--role",
+            required = true,
+            paramLabel = "ROLE",
+            description = "operator, reader, auditor, clinical_lead or data_protection_officer; may be repeated.")
     private List<Role> roles = List.of();
 
-    @Option(names = "--display-name", paramLabel = "NAME", description = "As shown to others; default: the sign-in name.", defaultValue = "")
+    @Option(
+            names = "--display-name",
+            paramLabel = "NAME",
+            description = "As shown to others; default: the sign-in name.",
+            defaultValue = "")
     private String displayName = "";
 
-    @Option(names = "--password-file", required = true, paramLabel = "FILE", description = "File whose first line is the password, 12 characters or more.")
+    @Option(
+            names = "--password-file",
+            required = true,
+            paramLabel = "FILE",
+            description = "File whose first line is the password, 12 characters or more.")
     private Path passwordFile = Path.of("");
 
     @Option(names = "--inactive", description = "May not sign in any more; the history keeps the name.")
@@ -62,7 +74,11 @@ final class UserCommand implements Callable<Integer> {
         try (Desk desk = storeOption.open(rulesOption.load())) {
             desk.store().write(tx -> {
                 tx.users().save(new User(new UserId(name), shown, all, hash, !inactive));
-                tx.record("user-saved", UserId.DAEMON, all.stream().map(Role::code).toList(), java.util.Map.of("user", name));
+                tx.record(
+                        "user-saved",
+                        UserId.DAEMON,
+                        all.stream().map(Role::code).toList(),
+                        java.util.Map.of("user", name));
                 return true;
             });
         }
@@ -72,9 +88,14 @@ final class UserCommand implements Callable<Integer> {
 
     private String password() {
         try {
-            String password = Files.readString(passwordFile, StandardCharsets.UTF_8).lines().findFirst().orElse("").strip();
+            String password = Files.readString(passwordFile, StandardCharsets.UTF_8)
+                    .lines()
+                    .findFirst()
+                    .orElse("")
+                    .strip();
             if (password.length() < SHORTEST_PASSWORD) {
-                throw new Refusal("the password in " + passwordFile + " has fewer than " + SHORTEST_PASSWORD + " characters.");
+                throw new Refusal(
+                        "the password in " + passwordFile + " has fewer than " + SHORTEST_PASSWORD + " characters.");
             }
             return password;
         } catch (IOException e) {

@@ -20,8 +20,9 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "watch",
         mixinStandardHelpOptions = true,
-        description = "Watches the mailbox, takes everything in, examines it, and serves the console. Options may stand in a file:"
-                + " tidegate watch @tidegate.conf",
+        description =
+                "Watches the mailbox, takes everything in, examines it, and serves the console. Options may stand in a file:"
+                        + " tidegate watch @tidegate.conf",
         footer = {
             "",
             "Example:",
@@ -44,10 +45,18 @@ final class WatchCommand implements Callable<Integer> {
     @Option(names = "--no-console", description = "No web pages.")
     private boolean noConsole;
 
-    @Option(names = "--host", paramLabel = "ADDRESS", description = "Address of the console. Default: ${DEFAULT-VALUE}.", defaultValue = "127.0.0.1")
+    @Option(
+            names = "--host",
+            paramLabel = "ADDRESS",
+            description = "Address of the console. Default: ${DEFAULT-VALUE}.",
+            defaultValue = "127.0.0.1")
     private String host = "127.0.0.1";
 
-    @Option(names = "--port", paramLabel = "PORT", description = "Port of the console, 0 for a free one. Default: ${DEFAULT-VALUE}.", defaultValue = "8460")
+    @Option(
+            names = "--port",
+            paramLabel = "PORT",
+            description = "Port of the console, 0 for a free one. Default: ${DEFAULT-VALUE}.",
+            defaultValue = "8460")
     private int port = 8460;
 
     @Spec

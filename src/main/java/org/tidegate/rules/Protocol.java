@@ -34,11 +34,15 @@ public record Protocol(
             "Where things lie on a cassette, as fractions of its length (from the end where the sample goes on) and width.")
     public record CassetteShape(
             @Doc("Length divided by width.") @Range(min = 1) double aspect,
-            @Doc("Result window: start along the length.") @Range(max = 1) double windowFrom,
-            @Doc("Result window: end along the length.") @Range(max = 1) double windowTo,
 
-            @Doc("Result window: width as a fraction of the cassette's width.")
-            @Range(max = 1) double windowWidth,
+            @Doc("Result window: start along the length.") @Range(max = 1)
+            double windowFrom,
+
+            @Doc("Result window: end along the length.") @Range(max = 1)
+            double windowTo,
+
+            @Doc("Result window: width as a fraction of the cassette's width.") @Range(max = 1)
+            double windowWidth,
 
             @Doc("Lines in the window, in order from the sample end.")
             List<LinePlace> lines) {}
@@ -48,6 +52,6 @@ public record Protocol(
             @Doc("C for the control line, T for a test line, or the line's own name.")
             String name,
 
-            @Doc("Position along the window, 0 at the sample end, 1 at the other.")
-            @Range(max = 1) double at) {}
+            @Doc("Position along the window, 0 at the sample end, 1 at the other.") @Range(max = 1)
+            double at) {}
 }

@@ -81,8 +81,20 @@ class BadInputTest {
             Path secret = Files.writeString(folder.resolve("secret"), "wrong\n");
             refused(
                     Ran.command(
-                            "watch", "--drain", "--data", folder.resolve("data"), "--imap-host", "127.0.0.1", "--imap-port",
-                            mail.account().server().port(), "--imap-tls", "plain", "--imap-user", "intake", "--imap-password-file", secret),
+                            "watch",
+                            "--drain",
+                            "--data",
+                            folder.resolve("data"),
+                            "--imap-host",
+                            "127.0.0.1",
+                            "--imap-port",
+                            mail.account().server().port(),
+                            "--imap-tls",
+                            "plain",
+                            "--imap-user",
+                            "intake",
+                            "--imap-password-file",
+                            secret),
                     "refused the login");
         }
     }
@@ -92,8 +104,18 @@ class BadInputTest {
         Path secret = Files.writeString(folder.resolve("secret"), "x\n");
         refused(
                 Ran.command(
-                        "watch", "--drain", "--data", folder.resolve("data"), "--imap-host", "mail.skarrasound.example", "--imap-tls",
-                        "plain", "--imap-user", "intake", "--imap-password-file", secret),
+                        "watch",
+                        "--drain",
+                        "--data",
+                        folder.resolve("data"),
+                        "--imap-host",
+                        "mail.skarrasound.example",
+                        "--imap-tls",
+                        "plain",
+                        "--imap-user",
+                        "intake",
+                        "--imap-password-file",
+                        secret),
                 "without TLS");
     }
 
@@ -116,7 +138,8 @@ class BadInputTest {
     private void copyRules() throws IOException {
         try (var all = Files.walk(Path.of("rules"))) {
             for (Path from : all.toList()) {
-                Path to = folder.resolve("rules").resolve(Path.of("rules").relativize(from).toString());
+                Path to = folder.resolve("rules")
+                        .resolve(Path.of("rules").relativize(from).toString());
                 if (Files.isDirectory(from)) {
                     Files.createDirectories(to);
                 } else {

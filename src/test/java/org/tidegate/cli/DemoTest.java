@@ -34,18 +34,35 @@ class DemoTest {
 
     private static String line(DemoRow r) {
         return String.join(
-                " | ", r.file(), r.outcome(), r.ref().orElse(""), r.verdict(), String.join(" ", r.holds()), r.photo(), r.sent());
+                " | ",
+                r.file(),
+                r.outcome(),
+                r.ref().orElse(""),
+                r.verdict(),
+                String.join(" ", r.holds()),
+                r.photo(),
+                r.sent());
     }
 
     private static List<String> expected() throws Exception {
         List<String> lines = new ArrayList<>();
-        CSVFormat format = CSVFormat.DEFAULT.builder().setHeader().setSkipHeaderRecord(true).get();
+        CSVFormat format = CSVFormat.DEFAULT
+                .builder()
+                .setHeader()
+                .setSkipHeaderRecord(true)
+                .get();
         try (CSVParser csv = CSVParser.parse(SampleMorning.text("expected.csv"), format)) {
             for (CSVRecord r : csv) {
                 lines.add(String.join(
                         " | ",
                         Arrays.asList(
-                                r.get("file"), r.get("outcome"), r.get("ref"), r.get("verdict"), r.get("holds"), r.get("photo"), r.get("sent"))));
+                                r.get("file"),
+                                r.get("outcome"),
+                                r.get("ref"),
+                                r.get("verdict"),
+                                r.get("holds"),
+                                r.get("photo"),
+                                r.get("sent"))));
             }
         }
         return lines.stream().sorted().toList();

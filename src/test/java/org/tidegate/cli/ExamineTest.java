@@ -20,7 +20,8 @@ class ExamineTest {
 
     private static final Path SAMPLE = Path.of("sample-mailbox");
     private static final Path BOOK = SAMPLE.resolve("appointments.csv");
-    private static final Path OUTSIDE = Path.of(System.getProperty("tidegate.data", "../shared/data"), "messages-visible");
+    private static final Path OUTSIDE =
+            Path.of(System.getProperty("tidegate.data", "../shared/data"), "messages-visible");
     private static final JsonMapper JSON = new JsonMapper();
 
     @TempDir
@@ -28,7 +29,13 @@ class ExamineTest {
 
     @Test
     void twiceTheSameInputGivesTheSameBytes() {
-        Object[] words = {"examine", "--appointments", BOOK, SAMPLE.resolve("01-perfect.eml"), SAMPLE.resolve("04-phone-three-hours-fast.eml")};
+        Object[] words = {
+            "examine",
+            "--appointments",
+            BOOK,
+            SAMPLE.resolve("01-perfect.eml"),
+            SAMPLE.resolve("04-phone-three-hours-fast.eml")
+        };
         assertThat(Ran.command(words)).isEqualTo(Ran.command(words));
     }
 
@@ -44,7 +51,8 @@ class ExamineTest {
     void anotherSenderIsNoted() throws IOException {
         Path copy = folder.resolve("copy.eml");
         byte[] raw = Files.readAllBytes(SAMPLE.resolve("01-perfect.eml"));
-        String text = new String(raw, StandardCharsets.ISO_8859_1).replace("maren.tollisker@tarnpost.example", "someone.else@tarnpost.example");
+        String text = new String(raw, StandardCharsets.ISO_8859_1)
+                .replace("maren.tollisker@tarnpost.example", "someone.else@tarnpost.example");
         Files.write(copy, text.getBytes(StandardCharsets.ISO_8859_1));
         assertThat(codes(BOOK, copy, "note")).contains("sender-unknown");
         assertThat(codes(BOOK, SAMPLE.resolve("01-perfect.eml"), "note")).doesNotContain("sender-unknown");
@@ -55,7 +63,10 @@ class ExamineTest {
         Path copy = folder.resolve("copy.eml");
         String whole = Files.readString(SAMPLE.resolve("01-perfect.eml"), StandardCharsets.ISO_8859_1);
         String bare = Files.readString(SAMPLE.resolve("44-no-id.eml"), StandardCharsets.ISO_8859_1);
-        Files.writeString(copy, head(whole) + photo(bare, boundary(bare)).replace(boundary(bare), boundary(whole)), StandardCharsets.ISO_8859_1);
+        Files.writeString(
+                copy,
+                head(whole) + photo(bare, boundary(bare)).replace(boundary(bare), boundary(whole)),
+                StandardCharsets.ISO_8859_1);
         assertThat(holds(BOOK, copy)).contains("no-id");
     }
 
@@ -67,23 +78,31 @@ class ExamineTest {
         try (Stream<Path> listed = Files.list(OUTSIDE)) {
             files = listed.filter(f -> f.toString().endsWith(".eml")).sorted().toList();
         }
-        Object[] words = Stream.concat(Stream.of("examine", "--appointments", OUTSIDE.resolve("appointments.csv")), files.stream()).toArray();
-        List<String> found = Ran.command(words).out().lines().map(ExamineTest::summary).toList();
-        List<String> truth = Files.readString(OUTSIDE.resolve("truth.jsonl")).lines().map(ExamineTest::truth).sorted().toList();
+        Object[] words = Stream.concat(
+                        Stream.of("examine", "--appointments", OUTSIDE.resolve("appointments.csv")), files.stream())
+                .toArray();
+        List<String> found =
+                Ran.command(words).out().lines().map(ExamineTest::summary).toList();
+        List<String> truth = Files.readString(OUTSIDE.resolve("truth.jsonl"))
+                .lines()
+                .map(ExamineTest::truth)
+                .sorted()
+                .toList();
         assertThat(found).containsExactlyElementsOf(truth);
     }
 
     private static String summary(String line) {
         JsonNode o = JSON.readTree(line);
-        return Path.of(o.get("file").asString()).getFileName() + " " + o.get("outcome").asString() + " " + o.get("ref").asString() + " "
-                + codes(o, "hold");
+        return Path.of(o.get("file").asString()).getFileName() + " "
+                + o.get("outcome").asString() + " " + o.get("ref").asString() + " " + codes(o, "hold");
     }
 
     private static String truth(String line) {
         JsonNode o = JSON.readTree(line);
         TreeSet<String> holds = new TreeSet<>();
         o.get("hold").forEach(h -> holds.add(h.asString()));
-        return o.get("file").asString() + " " + o.get("outcome").asString() + " " + o.get("ref").asString() + " " + holds;
+        return o.get("file").asString() + " " + o.get("outcome").asString() + " "
+                + o.get("ref").asString() + " " + holds;
     }
 
     private static TreeSet<String> holds(Path book, Path file) {

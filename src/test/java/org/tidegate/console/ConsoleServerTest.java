@@ -55,7 +55,13 @@ class ConsoleServerTest {
         }
         desk.worker().drain();
         desk.store().write(tx -> {
-            tx.users().save(new User(new UserId("anna"), "Anna", Set.of(Role.OPERATOR), Passwords.encode("a long password"), true));
+            tx.users()
+                    .save(new User(
+                            new UserId("anna"),
+                            "Anna",
+                            Set.of(Role.OPERATOR),
+                            Passwords.encode("a long password"),
+                            true));
             return true;
         });
         console = ConsoleServer.start("127.0.0.1", 0, desk.casebook(), rules, CLOCK);
@@ -88,7 +94,13 @@ class ConsoleServerTest {
         HttpClient client = client();
         signIn(client, "a long password");
         String page = get(client, "").body();
-        assertThat(page).contains("Urgent words", "Rory Kinlochan", "Tariq Mahfoudi", "No identity document is in view", "does not diagnose");
+        assertThat(page)
+                .contains(
+                        "Urgent words",
+                        "Rory Kinlochan",
+                        "Tariq Mahfoudi",
+                        "No identity document is in view",
+                        "does not diagnose");
         assertThat(page.indexOf("Rory Kinlochan")).isLessThan(page.indexOf("Tariq Mahfoudi"));
     }
 
@@ -97,7 +109,14 @@ class ConsoleServerTest {
         HttpClient client = client();
         signIn(client, "a long password");
         String page = get(client, "submissions/3").body();
-        assertThat(page).contains("Tariq Mahfoudi", "no-id", "Photo taken in the reading window", "inside", "Suggested reply", "does not diagnose");
+        assertThat(page)
+                .contains(
+                        "Tariq Mahfoudi",
+                        "no-id",
+                        "Photo taken in the reading window",
+                        "inside",
+                        "Suggested reply",
+                        "does not diagnose");
         Matcher photo = Pattern.compile("src=\"(/submissions/3/[^\"]+)\"").matcher(page);
         assertThat(photo.find()).isTrue();
         HttpResponse<String> picture = get(client, photo.group(1).substring(1).replace("&amp;", "&"));
@@ -108,7 +127,8 @@ class ConsoleServerTest {
     @Test
     void everyAnswerForbidsScriptsFromElsewhere() throws Exception {
         HttpResponse<String> answer = get(client(), "sign-in");
-        assertThat(answer.headers().firstValue("Content-Security-Policy").orElse("")).contains("default-src 'none'", "script-src 'self'");
+        assertThat(answer.headers().firstValue("Content-Security-Policy").orElse(""))
+                .contains("default-src 'none'", "script-src 'self'");
         assertThat(answer.headers().firstValue("X-Content-Type-Options")).contains("nosniff");
     }
 
@@ -133,7 +153,10 @@ class ConsoleServerTest {
     }
 
     private static HttpClient client() {
-        return HttpClient.newBuilder().cookieHandler(new CookieManager()).followRedirects(HttpClient.Redirect.ALWAYS).build();
+        return HttpClient.newBuilder()
+                .cookieHandler(new CookieManager())
+                .followRedirects(HttpClient.Redirect.ALWAYS)
+                .build();
     }
 
     private static HttpResponse<String> get(HttpClient client, String path) throws Exception {
@@ -143,7 +166,8 @@ class ConsoleServerTest {
     }
 
     private static void signIn(HttpClient client, String password) throws Exception {
-        Matcher token = Pattern.compile("name=\"_csrf\"[^>]*value=\"([^\"]+)\"").matcher(get(client, "sign-in").body());
+        Matcher token = Pattern.compile("name=\"_csrf\"[^>]*value=\"([^\"]+)\"")
+                .matcher(get(client, "sign-in").body());
         assertThat(token.find()).isTrue();
         String form = "username=anna&password=" + URLEncoder.encode(password, StandardCharsets.UTF_8) + "&_csrf="
                 + URLEncoder.encode(token.group(1), StandardCharsets.UTF_8);

@@ -44,7 +44,8 @@ class ReferenceTest {
     @ParameterizedTest
     @MethodSource("fileNames")
     void schemaIsCurrent(String file) throws IOException {
-        assertCurrent(schemaFile(file), JSON.writeValueAsString(SchemaWriter.of("rules/" + file, files().get(file))) + "\n");
+        assertCurrent(
+                schemaFile(file), JSON.writeValueAsString(SchemaWriter.of("rules/" + file, files().get(file))) + "\n");
     }
 
     @Test
@@ -57,7 +58,9 @@ class ReferenceTest {
     void liveRulesPassAnIndependentValidator(String file) throws IOException {
         for (String name : file.contains("LANGUAGE") ? Rules.bundled().service().languages() : List.of("")) {
             Path rules = Path.of("rules", file.replace("LANGUAGE", name));
-            assertThat(violations(file, Files.readString(rules))).as(rules.toString()).isEmpty();
+            assertThat(violations(file, Files.readString(rules)))
+                    .as(rules.toString())
+                    .isEmpty();
         }
     }
 
@@ -94,6 +97,8 @@ class ReferenceTest {
         Path candidate = Path.of("target/candidates").resolve(file);
         Files.createDirectories(candidate.getParent());
         Files.writeString(candidate, expected);
-        assertThat(file).as("stale; look at %s, then: cp -r target/candidates/shared .", candidate).hasContent(expected);
+        assertThat(file)
+                .as("stale; look at %s, then: cp -r target/candidates/shared .", candidate)
+                .hasContent(expected);
     }
 }

@@ -35,8 +35,11 @@ final class ReferenceWriter {
         for (RecordComponent c : record.getRecordComponents()) {
             String key = prefix + Names.snake(c.getName());
             String must = SchemaWriter.isRequired(c) ? "yes" : "no";
-            String meaning = Optional.ofNullable(c.getAnnotation(Doc.class)).map(Doc::value).orElse("");
-            out.append("| `" + key + "` | " + kind(c.getGenericType()) + range(c) + " | " + must + " | " + meaning + " |\n");
+            String meaning = Optional.ofNullable(c.getAnnotation(Doc.class))
+                    .map(Doc::value)
+                    .orElse("");
+            out.append("| `" + key + "` | " + kind(c.getGenericType()) + range(c) + " | " + must + " | " + meaning
+                    + " |\n");
             recordIn(c.getGenericType()).ifPresent(r -> rows(key + ".", r, ""));
         }
     }
@@ -45,7 +48,9 @@ final class ReferenceWriter {
         if (type instanceof ParameterizedType p) {
             Type[] arguments = p.getActualTypeArguments();
             String inner = kind(arguments[arguments.length - 1]);
-            return p.getRawType() == Optional.class ? inner : p.getRawType() == Map.class ? "keys, each " + inner : "list of " + inner;
+            return p.getRawType() == Optional.class
+                    ? inner
+                    : p.getRawType() == Map.class ? "keys, each " + inner : "list of " + inner;
         }
         return Scalars.kind((Class<?>) type).map(Scalars.Kind::expected).orElse("keys");
     }
@@ -69,6 +74,8 @@ final class ReferenceWriter {
     }
 
     private static String doc(Class<?> record) {
-        return Optional.ofNullable(record.getAnnotation(Doc.class)).map(Doc::value).orElse("");
+        return Optional.ofNullable(record.getAnnotation(Doc.class))
+                .map(Doc::value)
+                .orElse("");
     }
 }

@@ -50,7 +50,9 @@ final class SchemaWriter {
             return object(raw);
         }
         Map<String, Object> plain = new TreeMap<>(
-                raw.isEnum() ? Map.of("enum", names(raw)) : PLAIN.getOrDefault(raw, Map.of("type", "string", "minLength", 1)));
+                raw.isEnum()
+                        ? Map.of("enum", names(raw))
+                        : PLAIN.getOrDefault(raw, Map.of("type", "string", "minLength", 1)));
         component.map(c -> c.getAnnotation(Range.class)).ifPresent(r -> {
             plain.put("minimum", r.min());
             if (r.max() < Long.MAX_VALUE) {
@@ -103,7 +105,9 @@ final class SchemaWriter {
 
     private static List<String> names(Class<?> type) {
         return type == DiscrepancyCode.class
-                ? Arrays.stream(DiscrepancyCode.values()).map(DiscrepancyCode::code).toList()
+                ? Arrays.stream(DiscrepancyCode.values())
+                        .map(DiscrepancyCode::code)
+                        .toList()
                 : Arrays.stream(type.getEnumConstants())
                         .map(c -> ((Enum<?>) c).name().toLowerCase(Locale.ROOT))
                         .toList();

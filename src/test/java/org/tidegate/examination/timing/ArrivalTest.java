@@ -29,8 +29,11 @@ class ArrivalTest {
         Envelope envelope =
                 envelope(Scene.timer("07:00:00+01:00").received("out.example.net", "198.51.100.1", "07:30:10+01:00"));
         Instant delivered = Instant.parse("2026-05-04T06:31:00Z");
-        assertThat(Arrival.of(envelope, Optional.of(delivered), Scene.RULES.timing()).time()).contains(delivered);
-        assertThat(Arrival.of(envelope, Optional.empty(), Scene.RULES.timing()).time()).isEmpty();
+        assertThat(Arrival.of(envelope, Optional.of(delivered), Scene.RULES.timing())
+                        .time())
+                .contains(delivered);
+        assertThat(Arrival.of(envelope, Optional.empty(), Scene.RULES.timing()).time())
+                .isEmpty();
     }
 
     /** Private ranges of RFC 1918 and RFC 4193, and addresses just outside them. */

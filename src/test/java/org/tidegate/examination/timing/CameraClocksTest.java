@@ -45,7 +45,9 @@ class CameraClocksTest {
             }
         }
         assertThat(wrong).isEmpty();
-        assertThat(within).as("cameras within two minutes of a zone of the clock").isGreaterThanOrEqualTo(17);
+        assertThat(within)
+                .as("cameras within two minutes of a zone of the clock")
+                .isGreaterThanOrEqualTo(17);
     }
 
     /** The quarter-hour zone nearest to the difference lets both clues stand. */
@@ -55,12 +57,16 @@ class CameraClocksTest {
                 CaptureClue.Kind.EXIF_ORIGINAL, LocalDateTime.parse(exif, EXIF), Optional.of(zone), "DateTimeOriginal");
         Instant fix = LocalDateTime.parse(gps, EXIF).toInstant(ZoneOffset.UTC);
         Capture capture = new Capture(Optional.of(shown), Optional.of(fix), false, "camera");
-        Wording wording = new Wording(ZoneOffset.UTC, LocalDateTime.parse(exif, EXIF).toLocalDate());
+        Wording wording =
+                new Wording(ZoneOffset.UTC, LocalDateTime.parse(exif, EXIF).toLocalDate());
         PhotoClues clues = new PhotoClues(capture, Optional.empty(), Event.ARRIVED, Scene.RULES.timing(), wording);
         CaseRun run = new CaseRun(
-                clues.in(new ZoneCase(Optional.of(zone), ZoneCase.Standing.WRITTEN)).clues(), wording);
+                clues.in(new ZoneCase(Optional.of(zone), ZoneCase.Standing.WRITTEN))
+                        .clues(),
+                wording);
         Question day = Question.between(
                 Check.PHOTO, Event.EPOCH, PhotoClues.PHOTO, Duration.ZERO, Duration.ofDays(99_999), Duration.ZERO);
-        return run.beliefs().stream().allMatch(b -> b.contradictions().isEmpty()) && !run.known(day).chains().isEmpty();
+        return run.beliefs().stream().allMatch(b -> b.contradictions().isEmpty())
+                && !run.known(day).chains().isEmpty();
     }
 }
