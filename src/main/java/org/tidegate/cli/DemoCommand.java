@@ -7,10 +7,12 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 import org.tidegate.casework.Desk;
 import org.tidegate.casework.DeskConfig;
@@ -123,7 +125,7 @@ final class DemoCommand implements Callable<Integer> {
     private static void feed(DemoMail mail, Clock clock, CountDownLatch end) throws InterruptedException {
         for (SampleMorning.Mail m : SampleMorning.messages()) {
             Duration wait = Duration.between(clock.instant(), m.arrived());
-            if (!wait.isNegative() && end.await(wait.toMillis(), java.util.concurrent.TimeUnit.MILLISECONDS)) {
+            if (!wait.isNegative() && end.await(wait.toMillis(), TimeUnit.MILLISECONDS)) {
                 return;
             }
             mail.deliver(m.raw());
@@ -134,6 +136,11 @@ final class DemoCommand implements Callable<Integer> {
     private static Desk desk(Path data, Rules rules, Clock clock) throws IOException {
         Desk desk = Desk.open(DeskConfig.embedded(data, rules, clock));
         desk.books().replace(SampleMorning.book(), UserId.DAEMON);
+        desk.store().write(tx -> {
+            tx.registers().add(SampleMorning.OUTAGE);
+            tx.registers().quarantine(SampleMorning.QUARANTINED_LOT, START);
+            return true;
+        });
         return desk;
     }
 
@@ -144,7 +151,7 @@ final class DemoCommand implements Callable<Integer> {
 
     private static void remove(Path folder) throws IOException {
         try (Stream<Path> all = Files.walk(folder)) {
-            for (Path p : all.sorted(java.util.Comparator.reverseOrder()).toList()) {
+            for (Path p : all.sorted(Comparator.reverseOrder()).toList()) {
                 Files.delete(p);
             }
         }

@@ -9,6 +9,7 @@ import java.util.Optional;
  *
  * @param file name in the sample mailbox, from the Message-ID
  * @param verdict to-read, held or aside
+ * @param notes codes that stand as notes
  * @param why what does not add up, in plain words
  * @param reply what the suggested letter does; empty where none is due
  */
@@ -20,6 +21,7 @@ record DemoRow(
         Optional<String> ref,
         String verdict,
         List<String> holds,
+        List<String> notes,
         List<String> why,
         Optional<String> reply,
         String photo,

@@ -64,6 +64,11 @@ final class DemoTable {
                 assessment.test().map(TestKey::ref),
                 assessment.disposition().name().toLowerCase(Locale.ROOT).replace('_', '-'),
                 holds.stream().map(d -> d.code().code()).sorted().toList(),
+                assessment.discrepancies().stream()
+                        .filter(d -> d.severity() == Severity.NOTE)
+                        .map(d -> d.code().code())
+                        .sorted()
+                        .toList(),
                 holds.stream().map(Discrepancy::reason).toList(),
                 tx.replies().suggested(stored.submission(), stored.number()).map(this::reply),
                 verdict(assessment, WindowVerdict.Check.PHOTO),

@@ -13,9 +13,16 @@ import org.tidegate.booking.AppointmentBook;
 import org.tidegate.message.HeaderDate;
 import org.tidegate.message.Limits;
 import org.tidegate.message.MessageReader;
+import org.tidegate.work.Outage;
 
 /** The sample mailbox: its messages in the order in which they arrived, and its appointment book. */
 final class SampleMorning {
+
+    /** Our own mail server was down, says the sample's register. */
+    static final Outage OUTAGE = new Outage(
+            Instant.parse("2026-05-04T11:40:00Z"), Instant.parse("2026-05-04T12:35:00Z"), "power cut at the quay");
+
+    static final String QUARANTINED_LOT = "SK2604Q";
 
     private static final String FOLDER = "sample-mailbox/";
 

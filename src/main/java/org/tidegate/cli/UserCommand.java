@@ -5,6 +5,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.concurrent.Callable;
@@ -78,7 +79,7 @@ final class UserCommand implements Callable<Integer> {
                         "user-saved",
                         UserId.DAEMON,
                         all.stream().map(Role::code).toList(),
-                        java.util.Map.of("user", name));
+                        Map.of("user", name));
                 return true;
             });
         }

@@ -60,15 +60,24 @@ public final class Assessor {
                 rules.hash());
     }
 
-    /** The match of one message by itself. */
+    /** The match of one message by itself. A letter's words may look like a name: where they fit nobody, the sender decides. */
     public LinkageResult link(Findings message, OpenTests tests) {
+        LinkageResult found = link(message, message.readings(), tests);
+        boolean letter = MessageClass.of(message) == MessageClass.CORRESPONDENCE;
+        if (!letter || found.outcome() != Outcome.NONE) {
+            return found;
+        }
+        return link(
+                message,
+                message.readings().stream().map(SubjectReading::withoutName).toList(),
+                tests);
+    }
+
+    private LinkageResult link(Findings message, List<SubjectReading> readings, OpenTests tests) {
         Optional<Mailbox> from = message.envelope().from().stream().findFirst();
         return linker.link(
                 new Statement(
-                        message.readings(),
-                        from.flatMap(Mailbox::displayName),
-                        from.map(Mailbox::address),
-                        arrived(message)),
+                        readings, from.flatMap(Mailbox::displayName), from.map(Mailbox::address), arrived(message)),
                 tests.index());
     }
 

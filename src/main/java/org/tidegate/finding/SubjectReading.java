@@ -45,6 +45,24 @@ public record SubjectReading(
     /** Characters {@code start} (inclusive) to {@code end} (exclusive) were read as {@code field}. */
     public record Span(String field, int start, int end) {}
 
+    /** The same reading with the name left out: what was taken for one may be words of a letter. */
+    public SubjectReading withoutName() {
+        return new SubjectReading(
+                source,
+                Optional.empty(),
+                testTime,
+                statedZone,
+                dateStated,
+                clinic,
+                reference,
+                mark,
+                dateOfBirth,
+                claim,
+                cost,
+                spans,
+                problems);
+    }
+
     /** Readable: name and test time are both there. */
     public boolean readable() {
         return name.isPresent() && testTime.isPresent();

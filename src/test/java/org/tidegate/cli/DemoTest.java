@@ -40,6 +40,7 @@ class DemoTest {
                 r.ref().orElse(""),
                 r.verdict(),
                 String.join(" ", r.holds()),
+                String.join(" ", r.notes()),
                 r.photo(),
                 r.sent());
     }
@@ -61,6 +62,7 @@ class DemoTest {
                                 r.get("ref"),
                                 r.get("verdict"),
                                 r.get("holds"),
+                                r.get("notes"),
                                 r.get("photo"),
                                 r.get("sent"))));
             }

@@ -1,6 +1,7 @@
 package org.tidegate.sample;
 
 import java.util.List;
+import java.util.Locale;
 
 /** One row of the sample morning's appointment book; every name is invented. Times are wall times of Monday 4 May 2026, Europe/London. */
 record Booking(
@@ -150,7 +151,7 @@ record Booking(
 
     String csv() {
         int minute = Integer.parseInt(slot.substring(0, 2)) * 60 + Integer.parseInt(slot.substring(3)) + 15;
-        String end = String.format(java.util.Locale.ROOT, "%02d:%02d", minute / 60, minute % 60);
+        String end = String.format(Locale.ROOT, "%02d:%02d", minute / 60, minute % 60);
         return String.join(
                 ",",
                 List.of(

@@ -1,6 +1,7 @@
 package org.tidegate.sample;
 
 import java.util.List;
+import java.util.Locale;
 
 /** The appointment book of the sample morning. */
 final class Bookings {
@@ -90,6 +91,10 @@ final class Bookings {
     static final Booking NEIL = quay("SS-D3XC", "Neil", "Fetterbank", "11:45").timer("11:50:00");
     static final Booking AGNES = pier("SS-E5CV", "Agnes", "Rowanlea", "12:00").timer("12:03:00");
 
+    static final Booking IDA = heli("SS-F7VB", "Ida", "Marklund", "12:15").timer("12:19:00");
+    static final Booking TOMAS =
+            quay("SS-G9BN", "Tomás", "Albarroza", "12:15").language("es").timer("12:20:00");
+
     static List<Booking> all() {
         return List.of(
                 MAREN,
@@ -136,7 +141,9 @@ final class Bookings {
                 RUTH,
                 OLGA,
                 NEIL,
-                AGNES);
+                AGNES,
+                IDA,
+                TOMAS);
     }
 
     private static Booking quay(String ref, String given, String family, String slot) {
@@ -155,7 +162,7 @@ final class Bookings {
         String local = java.text.Normalizer.normalize(
                         (given + "." + family).replace('Ł', 'L').replace('ł', 'l'), java.text.Normalizer.Form.NFD)
                 .replaceAll("[^A-Za-z.]", "")
-                .toLowerCase(java.util.Locale.ROOT);
+                .toLowerCase(Locale.ROOT);
         return Booking.of(ref, given, family, local + "@tarnpost.example", clinic, slot);
     }
 }

@@ -7,6 +7,7 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.Locale;
 import java.util.zip.CRC32;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
@@ -42,7 +43,7 @@ final class Documents {
         int xref = out.size();
         StringBuilder table = new StringBuilder("xref\n0 6\n0000000000 65535 f \n");
         for (int i = 1; i < 6; i++) {
-            table.append(String.format(java.util.Locale.ROOT, "%010d 00000 n \n", at[i]));
+            table.append(String.format(Locale.ROOT, "%010d 00000 n \n", at[i]));
         }
         out.writeBytes(ascii(table + "trailer\n<</Size 6/Root 1 0 R>>\nstartxref\n" + xref + "\n%%EOF\n"));
         return out.toByteArray();

@@ -181,21 +181,22 @@ final class Draft {
     }
 
     Story toRead(String photo, String sentVerdict, String told) {
-        return new Story(file, bytes(), "match", booking.ref(), "to-read", List.of(), photo, sentVerdict, told);
+        return new Story(
+                file, bytes(), "match", booking.ref(), "to-read", List.of(), List.of(), photo, sentVerdict, told);
     }
 
     Story held(String photo, String sentVerdict, String told, String... codes) {
         List<String> holds = List.of(codes).stream().sorted().toList();
-        return new Story(file, bytes(), "match", booking.ref(), "held", holds, photo, sentVerdict, told);
+        return new Story(file, bytes(), "match", booking.ref(), "held", holds, List.of(), photo, sentVerdict, told);
     }
 
     Story unmatched(String outcome, String told, String... codes) {
         List<String> holds = List.of(codes).stream().sorted().toList();
-        return new Story(file, bytes(), outcome, "", "held", holds, "-", "-", told);
+        return new Story(file, bytes(), outcome, "", "held", holds, List.of(), "-", "-", told);
     }
 
     Story aside(String told) {
-        return new Story(file, bytes(), "none", "", "aside", List.of(), "-", "-", told);
+        return new Story(file, bytes(), "none", "", "aside", List.of(), List.of(), "-", "-", told);
     }
 
     @Override

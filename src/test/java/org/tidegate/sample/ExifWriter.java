@@ -23,6 +23,17 @@ final class ExifWriter {
     private ExifWriter() {}
 
     static byte[] write(byte[] jpeg, String make, String model, LocalDateTime taken, Optional<String> offset) {
+        return write(jpeg, make, model, taken, taken, offset);
+    }
+
+    /** A file that says of itself that it was changed later. */
+    static byte[] write(
+            byte[] jpeg,
+            String make,
+            String model,
+            LocalDateTime taken,
+            LocalDateTime changed,
+            Optional<String> offset) {
         List<Entry> sub = new ArrayList<>();
         sub.add(ascii(0x9003, EXIF.format(taken)));
         sub.add(ascii(0x9004, EXIF.format(taken)));
@@ -30,7 +41,7 @@ final class ExifWriter {
         List<Entry> main = new ArrayList<>(List.of(
                 ascii(0x010F, make),
                 ascii(0x0110, model),
-                ascii(0x0132, EXIF.format(taken)),
+                ascii(0x0132, EXIF.format(changed)),
                 new Entry(0x8769, LONG, new byte[4])));
         int subAt = 8 + directory(main, 8).length;
         main.set(3, new Entry(0x8769, LONG, ByteBuffer.allocate(4).putInt(subAt).array()));

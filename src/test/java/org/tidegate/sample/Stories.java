@@ -4,6 +4,7 @@ import static org.tidegate.sample.Bookings.*;
 import static org.tidegate.sample.Shot.*;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 
 /** The sample morning, message by message, with the truth of each told from the story, never from the program's output. */
@@ -17,7 +18,7 @@ final class Stories {
         all.addAll(StoriesOfTime.all());
         all.addAll(StoriesOfPeople.all());
         all.addAll(StoriesOfFiles.all());
-        return all.stream().sorted(java.util.Comparator.comparing(Story::file)).toList();
+        return all.stream().sorted(Comparator.comparing(Story::file)).toList();
     }
 
     private static List<Story> inTime() {
@@ -43,7 +44,8 @@ final class Stories {
                         .toRead(
                                 "inside",
                                 "inside",
-                                "Dorota's phone is three hours fast, for photo and mail alike: the difference of both counts."),
+                                "Dorota's phone is three hours fast, for photo and mail alike: the difference of both counts.")
+                        .noting("clocks-conflict"),
                 new Draft("05-abroad-zone.eml", HAMISH, "07:03", "07:29:40")
                         .phone(Phone.EIDER)
                         .phoneZone("Europe/Oslo")
@@ -58,7 +60,8 @@ final class Stories {
                         .toRead(
                                 "undetermined",
                                 "inside",
-                                "The mail program stripped the capture time; nothing speaks against the photo."),
+                                "The mail program stripped the capture time; nothing speaks against the photo.")
+                        .noting("no-capture-time"),
                 new Draft("07-webmail.eml", OSKAR, "07:19", "07:45:20")
                         .phone(Phone.WEBMAIL)
                         .photo(CASSETTE_AND_CARD, "07:43:50", 7)
@@ -66,7 +69,8 @@ final class Stories {
                 new Draft("08-other-address.eml", OLGA, "11:48", "12:14:20")
                         .from("Olga P.", "olgap@brinemail.example")
                         .photo(CASSETTE_AND_CARD, "12:13:00", 8)
-                        .toRead("inside", "inside", "Olga writes from an address that is not in the book."),
+                        .toRead("inside", "inside", "Olga writes from an address that is not in the book.")
+                        .noting("sender-unknown"),
                 new Draft("09-nickname.eml", MARGARET, "09:33", "09:59:30")
                         .subject("Maggie Corrieburn 9.33 quay")
                         .photo(CASSETTE_AND_CARD, "09:58:20", 9)

@@ -3,7 +3,9 @@ package org.tidegate.sample;
 import static org.tidegate.sample.Bookings.*;
 import static org.tidegate.sample.Shot.*;
 
+import java.time.LocalDateTime;
 import java.util.List;
+import java.util.Optional;
 
 /** Stories whose point is the photo, the kit or another file. */
 final class StoriesOfFiles {
@@ -34,7 +36,8 @@ final class StoriesOfFiles {
                 new Draft("45-id-separate.eml", SOLENE, "10:18", "10:44:30")
                         .photo(CASSETTE_ALONE, "10:43:00", 45)
                         .photo(CARD_ALONE, "10:43:40", 46)
-                        .toRead("inside", "inside", "Two photos: cassette and card apart, which is noted."),
+                        .toRead("inside", "inside", "Two photos: cassette and card apart, which is noted.")
+                        .noting("id-separate"),
                 new Draft("46-reused.eml", EWAN, "10:20", "10:46:00")
                         .attach(
                                 "image/jpeg",
@@ -43,8 +46,8 @@ final class StoriesOfFiles {
                                         Shots.jpeg(CASSETTE_AND_CARD, MAREN, 1),
                                         "Fulmar",
                                         "F6",
-                                        java.time.LocalDateTime.parse("2026-05-04T10:45:00"),
-                                        java.util.Optional.of("+01:00")))
+                                        LocalDateTime.parse("2026-05-04T10:45:00"),
+                                        Optional.of("+01:00")))
                         .held(
                                 "inside",
                                 "inside",
@@ -58,7 +61,8 @@ final class StoriesOfFiles {
                         .toRead(
                                 "undetermined",
                                 "inside",
-                                "Kirsten scanned the photo into a PDF, which kept no capture time."),
+                                "Kirsten scanned the photo into a PDF, which kept no capture time.")
+                        .noting("no-capture-time"),
                 new Draft("48-zip.eml", VICTOR, "11:18", "11:43:40")
                         .attach(
                                 "application/zip",
@@ -69,8 +73,8 @@ final class StoriesOfFiles {
                                                 Shots.jpeg(CASSETTE_AND_CARD, VICTOR, 48),
                                                 "Fulmar",
                                                 "F6",
-                                                java.time.LocalDateTime.parse("2026-05-04T11:42:30"),
-                                                java.util.Optional.of("+01:00"))))
+                                                LocalDateTime.parse("2026-05-04T11:42:30"),
+                                                Optional.of("+01:00"))))
                         .toRead("inside", "inside", "Victor zipped the photo."),
                 new Draft("49-program.eml", MAEVE, "11:20", "11:46:00")
                         .photo(CASSETTE_AND_CARD, "11:45:00", 49)
@@ -82,7 +86,8 @@ final class StoriesOfFiles {
                                 "undetermined",
                                 "inside",
                                 "Ruth's phone sent a format that cannot be decoded here.",
-                                "format-unsupported"),
+                                "format-unsupported")
+                        .noting("no-capture-time"),
                 new Draft("51-kit-unknown.eml", PAULA, "10:35", "11:01:00")
                         .photo(CASSETTE_AND_CARD, "11:00:00", 51)
                         .held("-", "-", "The book names a kit of which the rules know nothing.", "kit-unknown"),
@@ -103,6 +108,22 @@ final class StoriesOfFiles {
                         .held("-", "inside", "Only the logo of a signature is attached.", "no-photo"),
                 new Draft("56-lot-quarantined.eml", HILDE, "10:50", "11:16:00")
                         .photo(CASSETTE_AND_CARD, "11:15:00", 56)
-                        .toRead("inside", "inside", "Hilde's lot is quarantined later in the morning."));
+                        .held("inside", "inside", "Hilde's lot is quarantined.", "lot-quarantined"),
+                new Draft("57-edited.eml", TOMAS, "12:20", "12:46:30")
+                        .attach(
+                                "image/jpeg",
+                                "IMG_1057.jpg",
+                                ExifWriter.write(
+                                        Shots.jpeg(CASSETTE_AND_CARD, TOMAS, 57),
+                                        "Fulmar",
+                                        "F6",
+                                        LocalDateTime.parse("2026-05-04T12:45:10"),
+                                        LocalDateTime.parse("2026-05-04T12:52:40"),
+                                        Optional.of("+01:00")))
+                        .toRead(
+                                "inside",
+                                "inside",
+                                "The file says that it was changed after the photo was taken: a hint, no proof.")
+                        .noting("photo-edited"));
     }
 }

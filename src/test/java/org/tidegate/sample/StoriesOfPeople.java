@@ -79,11 +79,13 @@ final class StoriesOfPeople {
                         .subject("Fwd: Petros Kalamidis 9:02 North Pier")
                         .from("Crew desk", "crewdesk@brinemail.example")
                         .photo(CASSETTE_AND_CARD, "09:27:30", 29)
-                        .toRead("inside", "inside", "A colleague at the crew desk forwards Petros's photo."),
+                        .toRead("inside", "inside", "A colleague at the crew desk forwards Petros's photo.")
+                        .noting("sender-unknown"),
                 new Draft("30-other-clinic.eml", WILMA, "09:18", "09:44:00")
                         .subject("Wilma Dunrossan 09:18 Quay")
                         .photo(CASSETTE_AND_CARD, "09:43:00", 30)
-                        .toRead("inside", "inside", "Wilma names another clinic than she is booked at: a note."),
+                        .toRead("inside", "inside", "Wilma names another clinic than she is booked at: a note.")
+                        .noting("clinic-differs"),
                 new Draft("31-not-observed.eml", SEAN, "11:03", "11:29:00")
                         .photo(CASSETTE_AND_CARD, "11:28:00", 31)
                         .held("inside", "inside", "The book says that nobody observed the test.", "not-observed"),
@@ -95,7 +97,8 @@ final class StoriesOfPeople {
                         .inReplyTo("32-missing-id-first@tarnpost.example")
                         .body("Sorry, here is my card.")
                         .photo(CARD_ALONE, "09:57:00", 33)
-                        .toRead("inside", "inside", "The card completes the first message."),
+                        .toRead("inside", "inside", "The card completes the first message.")
+                        .noting("id-separate"),
                 new Draft("34-already-submitted.eml", MAREN, "06:34", "07:03:00")
                         .subject("Re: Maren Tollisker, 06:34, Quay clinic")
                         .photo(CASSETTE_AND_CARD, "07:02:20", 34)

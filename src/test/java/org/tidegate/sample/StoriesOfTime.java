@@ -61,7 +61,8 @@ final class StoriesOfTime {
                         .toRead(
                                 "inside",
                                 "inside",
-                                "Sven's phone is seven minutes fast for photo and mail alike: a note, the verdicts stand."),
+                                "Sven's phone is seven minutes fast for photo and mail alike: a note, the verdicts stand.")
+                        .noting("clocks-conflict"),
                 new Draft("17-time-undetermined.eml", STEFAN, "11:33", "12:04:30")
                         .phone(Phone.WEBMAIL)
                         .photo(CASSETTE_AND_CARD, "12:05:10", 17)
@@ -69,6 +70,14 @@ final class StoriesOfTime {
                                 "undetermined",
                                 "inside",
                                 "The photo's clock says 32 minutes, within what a phone may be off.",
-                                "time-undetermined"));
+                                "time-undetermined"),
+                new Draft("18-our-outage.eml", IDA, "12:19", "12:45:00")
+                        .photo(CASSETTE_AND_CARD, "12:44:00", 58)
+                        .queuedFor(2990)
+                        .toRead(
+                                "inside",
+                                "undetermined",
+                                "Our own mail server was down from 12:40 to 13:35; Ida's provider kept trying.")
+                        .noting("our-outage"));
     }
 }

@@ -13,8 +13,7 @@ import org.tidegate.finding.CaptureClue.Kind;
 final class EditSigns {
 
     /** Generic words in the names of programs that change pictures; a camera's own firmware name has none of them. */
-    private static final Pattern EDITOR =
-            Pattern.compile("\\b(photo ?shop|editor|edit|paint|retouch|lightroom|gimp|studio|collage|montage)\\b");
+    private static final Pattern EDITOR = Pattern.compile("\\b(editor|edit|paint|retouch|studio|collage|montage)\\b");
 
     /** Cameras write the file within this time of the capture. */
     private static final Duration WRITTEN_WITHIN = Duration.ofMinutes(2);
