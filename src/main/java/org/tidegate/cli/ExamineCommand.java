@@ -3,15 +3,18 @@ package org.tidegate.cli;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.Instant;
+import java.time.OffsetDateTime;
+import java.time.format.DateTimeParseException;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import org.tidegate.booking.AppointmentBook;
-import org.tidegate.examination.Inspector;
+import org.tidegate.examination.Assessment;
 import org.tidegate.examination.OpenTests;
 import org.tidegate.examination.SmallInbox;
+import org.tidegate.examination.timing.Outage;
 import org.tidegate.finding.DeliveryFacts;
 import org.tidegate.finding.Findings;
 import org.tidegate.rules.Rules;
@@ -32,7 +35,9 @@ import picocli.CommandLine.Spec;
         footer = {
             "",
             "Example:",
-            "  tidegate examine --appointments sample-mailbox/appointments.csv sample-mailbox/*.eml"
+            "  tidegate examine --appointments sample-mailbox/appointments.csv sample-mailbox/*.eml",
+            "  tidegate examine --appointments sample-mailbox/appointments.csv --explain \\",
+            "    --outage 2026-05-04T07:30:00+01:00/2026-05-04T09:10:00+01:00 --quarantined-lot SK2604Q sample-mailbox/1*.eml"
         })
 final class ExamineCommand implements Callable<Integer> {
 
@@ -49,6 +54,18 @@ final class ExamineCommand implements Callable<Integer> {
     @Option(names = "--delivered", paramLabel = "TIME", description = "Delivery time of bare files, RFC 3339.")
     private @Nullable String delivered;
 
+    @Option(
+            names = "--outage",
+            paramLabel = "FROM/TO",
+            description = "A time in which our own mail was down, two RFC 3339 times; may be given several times.")
+    private List<String> outages = List.of();
+
+    @Option(
+            names = "--quarantined-lot",
+            paramLabel = "LOT",
+            description = "A kit lot that the clinic has set aside; may be given several times.")
+    private Set<String> quarantinedLots = Set.of();
+
     @Option(names = "--explain", description = "Plain text for people instead of JSON.")
     private boolean explain;
 
@@ -62,29 +79,50 @@ final class ExamineCommand implements Callable<Integer> {
     public Integer call() {
         Rules rules = rulesOption.load();
         AppointmentBook book = Books.read(appointments);
-        Inspector inspector = new Inspector(rules);
-        SmallInbox inbox = new SmallInbox(rules, OpenTests.of(book.tests()), List.of(), Set.of());
+        Decoders.Installed here = Decoders.installed(rules);
+        SmallInbox inbox = new SmallInbox(
+                rules,
+                OpenTests.of(book.tests()),
+                outages.stream().map(ExamineCommand::outage).toList(),
+                quarantinedLots);
         PrintWriter out = spec.commandLine().getOut();
-        DeliveryFacts facts = new DeliveryFacts(deliveryTime(), ExamineOutput.PICTURE_KEY.clone(), List.of());
+        DeliveryFacts facts = new DeliveryFacts(deliveryTime(), ExamineOutput.PICTURE_KEY.clone(), here.names());
         for (Path file : files) {
-            Findings findings = inspector.inspect(MessageFiles.read(file, rules.limits()), facts);
-            ExamineOutput result = ExamineOutput.of(file.toString(), findings, inbox.add(findings));
-            out.println(explain ? result.explain() : result.json());
+            Findings findings = here.inspector().inspect(MessageFiles.read(file, rules.limits()), facts);
+            Assessment assessment = inbox.add(findings);
+            out.println(
+                    explain
+                            ? ExamineText.of(file.toString(), assessment)
+                            : ExamineOutput.of(file.toString(), findings, assessment)
+                                    .json());
             out.flush();
+        }
+        if (explain) {
+            out.println(ExamineText.CAUTION);
         }
         return 0;
     }
 
     private Optional<Instant> deliveryTime() {
-        return Optional.ofNullable(delivered).map(ExamineCommand::instant);
+        return Optional.ofNullable(delivered).map(text -> instant("--delivered", text));
     }
 
-    private static Instant instant(String text) {
+    private static Outage outage(String text) {
+        String[] ends = text.split("/", 2);
+        Instant from = instant("--outage", ends[0]);
+        Instant to = instant("--outage", ends.length == 2 ? ends[1] : "");
+        if (to.isBefore(from)) {
+            throw new Refusal("--outage ends before it begins: " + text);
+        }
+        return new Outage(from, to);
+    }
+
+    private static Instant instant(String option, String text) {
         try {
-            return java.time.OffsetDateTime.parse(text).toInstant();
-        } catch (java.time.format.DateTimeParseException e) {
+            return OffsetDateTime.parse(text).toInstant();
+        } catch (DateTimeParseException e) {
             throw new Refusal(
-                    "--delivered must be an RFC 3339 time such as 2026-05-04T07:40:00+01:00, not '" + text + "'.", e);
+                    option + " needs RFC 3339 times such as 2026-05-04T07:40:00+01:00, not '" + text + "'.", e);
         }
     }
 }

@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Optional;
 import org.tidegate.booking.TestKey;
 import org.tidegate.examination.Assessment;
+import org.tidegate.examination.timing.TimeJudgement;
 import org.tidegate.finding.Assumption;
 import org.tidegate.finding.Discrepancy;
 import org.tidegate.finding.Findings;
@@ -26,6 +27,7 @@ record ExamineOutput(
         String disposition,
         List<Held> discrepancies,
         List<Window> windows,
+        Optional<PhoneClock> phoneClock,
         String rules) {
 
     /** Fingerprints of {@code examine} are compared within one run only, so a fixed key gives nothing away. */
@@ -45,6 +47,9 @@ record ExamineOutput(
             Optional<String> margin,
             List<String> derivation) {}
 
+    /** How far a phone's clock was provably ahead; {@code least} and {@code most} are ISO 8601 durations, negative where it was behind. */
+    record PhoneClock(String phone, Optional<String> least, Optional<String> most, String words) {}
+
     static ExamineOutput of(String file, Findings findings, Assessment a) {
         SubjectReading best = findings.readings().get(0);
         return new ExamineOutput(
@@ -58,6 +63,7 @@ record ExamineOutput(
                 a.disposition().name().toLowerCase(Locale.ROOT).replace('_', '-'),
                 a.discrepancies().stream().map(ExamineOutput::held).toList(),
                 a.windows().stream().map(ExamineOutput::window).toList(),
+                a.time().flatMap(TimeJudgement::phoneClock).map(ExamineOutput::phoneClock),
                 a.rulesHash());
     }
 
@@ -75,36 +81,12 @@ record ExamineOutput(
                 w.derivation().stream().map(WindowVerdict.DerivationStep::words).toList());
     }
 
+    private static PhoneClock phoneClock(TimeJudgement.PhoneClockError e) {
+        return new PhoneClock(
+                e.phone(), e.least().map(Duration::toString), e.most().map(Duration::toString), e.words());
+    }
+
     String json() {
         return JSON.writeValueAsString(this);
-    }
-
-    String explain() {
-        StringBuilder text = new StringBuilder(file + "\n  " + headline() + "\n");
-        for (Held d : discrepancies) {
-            text.append("  ")
-                    .append(d.severity())
-                    .append(' ')
-                    .append(d.code())
-                    .append(": ")
-                    .append(d.reason())
-                    .append('\n');
-        }
-        for (Window w : windows) {
-            text.append("  ").append(w.check()).append(": ").append(w.verdict());
-            w.margin().ifPresent(m -> text.append(", margin ").append(m));
-            text.append(w.assumptions().isEmpty() ? "" : ", leaning on " + String.join(", ", w.assumptions()));
-            text.append('\n');
-            w.derivation().forEach(step -> text.append("    ").append(step).append('\n'));
-        }
-        return text.toString();
-    }
-
-    private String headline() {
-        return switch (outcome) {
-            case "match" -> "belongs to " + ref.orElse("") + " (probability " + probability + "), " + disposition;
-            case "ambiguous" -> "more than one test fits, " + disposition;
-            default -> "no test fits, " + disposition;
-        };
     }
 }

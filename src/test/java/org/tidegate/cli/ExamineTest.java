@@ -6,12 +6,15 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.List;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
@@ -22,6 +25,7 @@ class ExamineTest {
     private static final Path BOOK = SAMPLE.resolve("appointments.csv");
     private static final Path OUTSIDE =
             Path.of(System.getProperty("tidegate.data", "../shared/data"), "messages-visible");
+    private static final String LOT = "SK2605A";
     private static final JsonMapper JSON = new JsonMapper();
 
     @TempDir
@@ -45,6 +49,51 @@ class ExamineTest {
         Path book = folder.resolve("book.csv");
         Files.writeString(book, Files.readString(BOOK).replace("T06:34:00+01:00", "T06:24:00+01:00"));
         assertThat(holds(book, SAMPLE.resolve("01-perfect.eml"))).contains("read-late");
+    }
+
+    @Test
+    void anOutageOfOursIsNoFaultOfTheSender() {
+        Path late = SAMPLE.resolve("12-sent-late.eml");
+        assertThat(holds(BOOK, late)).contains("late");
+        JsonNode answer = examined("--outage", "2026-05-04T08:30:00+01:00/2026-05-04T09:10:00+01:00", late);
+        assertThat(codes(answer, "hold")).isEmpty();
+        assertThat(codes(answer, "note")).containsExactly("our-outage");
+        assertThat(answer.toString()).contains("Our own mail was down from 08:30:00 (+01:00) to 09:10:00 (+01:00).");
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {"2026-05-04T08:30:00+01:00", "yesterday/today", "2026-05-04T09:00:00Z/2026-05-04T08:00:00Z"})
+    void anOutageThatIsNoneIsRefused(String outage) {
+        Ran ran = Ran.command("examine", "--appointments", BOOK, "--outage", outage, SAMPLE.resolve("01-perfect.eml"));
+        assertThat(ran.code()).isEqualTo(2);
+        assertThat(ran.err()).contains("--outage");
+    }
+
+    @Test
+    void aQuarantinedLotHoldsItsTests() {
+        JsonNode answer = examined("--quarantined-lot", LOT, SAMPLE.resolve("01-perfect.eml"));
+        assertThat(codes(answer, "hold")).containsExactly("lot-quarantined");
+    }
+
+    @Test
+    void aWrongClockOfAPhoneIsToldWithItsBounds() {
+        JsonNode clock =
+                examined(SAMPLE.resolve("04-phone-three-hours-fast.eml")).get("phone_clock");
+        assertThat(Duration.parse(clock.get("least").asString()))
+                .isBetween(Duration.ofMinutes(177), Duration.ofHours(3));
+        assertThat(clock.get("words").asString())
+                .isEqualTo("The clock of the Eider 9 is 2 h 59 min 57 s to 3 h 2 min 59 s fast.");
+    }
+
+    @Test
+    void explainsForPeople() {
+        Ran ran = Ran.command("examine", "--appointments", BOOK, "--explain", SAMPLE.resolve("11-read-late.eml"));
+        assertThat(ran.out())
+                .contains(
+                        "photo in the reading window: outside by 7 min 55 s, decided by the device's clock",
+                        "This leans on: the clock of the Fulmar F6 is right;",
+                        "A trained, authorised reader decides.");
     }
 
     @Test
@@ -109,10 +158,19 @@ class ExamineTest {
         return codes(book, file, "hold");
     }
 
-    private static TreeSet<String> codes(Path book, Path file, String severity) {
-        Ran ran = Ran.command("examine", "--appointments", book, file);
+    private static JsonNode examined(Object... more) {
+        return examinedWith(BOOK, more);
+    }
+
+    private static JsonNode examinedWith(Path book, Object... more) {
+        Ran ran = Ran.command(Stream.concat(Stream.of("examine", "--appointments", book), Stream.of(more))
+                .toArray());
         assertThat(ran.code()).as(ran.err()).isZero();
-        return codes(JSON.readTree(ran.out()), severity);
+        return JSON.readTree(ran.out());
+    }
+
+    private static TreeSet<String> codes(Path book, Path file, String severity) {
+        return codes(examinedWith(book, file), severity);
     }
 
     private static TreeSet<String> codes(JsonNode answer, String severity) {

@@ -5,7 +5,11 @@ import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.tidegate.examination.timing.TimeJudgement;
+import org.tidegate.examination.timing.VerdictText;
+import org.tidegate.finding.Verdict;
 import org.tidegate.finding.WindowVerdict;
 
 /** The verdicts on time, as facts. */
@@ -32,7 +36,7 @@ final class TimeFacts {
         sheet.fact(
                 "conflict_decides",
                 time.flatMap(TimeJudgement::conflict).map(c -> c.decides()).orElse(false));
-        sheet.fact("stated_differs", time.map(TimeJudgement::statedDiffers).orElse(false));
+        sheet.fact("stated_differs", time.flatMap(TimeJudgement::statedDiffers).isPresent());
         time.ifPresent(t -> figures(t, in.rules().timing().zone(), sheet));
     }
 
@@ -40,19 +44,31 @@ final class TimeFacts {
         sheet.figure("photograph_from", clock(time.windows().from(), zone));
         sheet.figure("photograph_until", clock(time.windows().until(), zone));
         sheet.figure("send_by", clock(time.windows().sendBy(), zone));
-        time.photo().ifPresent(p -> sheet.figure("photo_why", lastWords(p)));
-        sheet.figure("sent_why", lastWords(time.sent()));
+        time.photo().ifPresent(p -> sheet.figure("photo_why", why(p)));
+        sheet.figure("sent_why", why(time.sent()));
+        sheet.figure("open_why", open(time));
         time.conflict().ifPresent(c -> sheet.figure("conflict", c.words()));
+        time.statedDiffers().ifPresent(words -> sheet.figure("stated_why", words));
+        sheet.figure("phone_clock", time.phoneClock().map(c -> c.words()).orElse(""));
     }
 
     private static String clock(Instant time, ZoneId zone) {
         return CLOCK.format(time.atZone(zone));
     }
 
-    private static String lastWords(WindowVerdict verdict) {
-        return verdict.derivation().stream()
-                .map(WindowVerdict.DerivationStep::words)
-                .reduce((a, b) -> a + "; " + b)
-                .orElse("");
+    /** What the proof concludes; where only the participant's words tell when the test began, whom to ask. */
+    private static String why(WindowVerdict v) {
+        boolean words = v.assumptions().stream().anyMatch(a -> a.name().equals("stated-is-timer"));
+        String gist = VerdictText.gist(v).isEmpty() ? "no clock bounds it." : VerdictText.gist(v);
+        return v.verdict() == Verdict.OUTSIDE && words
+                ? gist + " Only the participant's words tell when the test began: ask when the drops went in."
+                : gist;
+    }
+
+    private static String open(TimeJudgement time) {
+        return Stream.concat(time.photo().stream(), Stream.of(time.sent()))
+                .filter(v -> v.verdict() == Verdict.UNDETERMINED)
+                .map(TimeFacts::why)
+                .collect(Collectors.joining(" "));
     }
 }

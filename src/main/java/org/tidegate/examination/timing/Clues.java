@@ -15,20 +15,42 @@ final class Clues {
     /** The clock that needs none: what is true of any mail. */
     static final Clock NATURE = new Clock(Clock.Kind.OWN_SERVER, "the order of things");
 
+    /** Place in the evidence of what follows from the order of things. */
+    static final String ORDER = "order of events";
+
     private Clues() {}
 
     /** {@code later} is not before {@code earlier}. */
-    static Constraint order(Event earlier, Event later, String words) {
+    static Constraint order(Event earlier, Event later) {
         Clue clue = new Clue(
                 earlier,
                 later,
                 Optional.of(Duration.ZERO),
                 Optional.empty(),
                 NATURE,
-                "order of events",
-                words,
+                ORDER,
+                inOrder(earlier, later),
                 List.of());
         return new Constraint(clue, 0, Rank.ORDER);
+    }
+
+    /** {@code the photo was taken before the message reached us}. */
+    static String inOrder(Event earlier, Event later) {
+        String then = earlier.kind() == Event.Kind.PHOTO
+                ? happened(later)
+                : happened(later).replace("the message", "it");
+        return happened(earlier) + " before " + then;
+    }
+
+    static String happened(Event event) {
+        return switch (event.kind()) {
+            case EPOCH, DEVICE_ZERO -> "the clock began";
+            case TEST -> "the test began";
+            case PHOTO -> "the photo was taken";
+            case SENT -> "the message was sent";
+            case HOP -> "a mail server took the message over";
+            case ARRIVED -> "the message reached us";
+        };
     }
 
     /** A clue before it is placed in the network. */

@@ -64,8 +64,7 @@ public final class GivenNetwork {
 
     /** The order of things: {@code later} is not before {@code earlier}. */
     public static GivenClue order(Event earlier, Event later) {
-        return new GivenClue(
-                Clues.order(earlier, later, "one comes after the other").clue(), Duration.ZERO);
+        return new GivenClue(Clues.order(earlier, later).clue(), Duration.ZERO);
     }
 
     /** The verdict at the first level that decides; undetermined, with what is known, where none does. */

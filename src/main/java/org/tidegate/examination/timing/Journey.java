@@ -38,10 +38,10 @@ final class Journey {
         List<Constraint> order = new ArrayList<>();
         Event last = Event.SENT;
         for (int k = 0; k < arrival.foreign().size(); k++) {
-            order.add(Clues.order(last, Event.hop(k), "a server takes a message over after it was handed on"));
+            order.add(Clues.order(last, Event.hop(k)));
             last = Event.hop(k);
         }
-        order.add(Clues.order(last, Event.ARRIVED, "a message reaches us after it was handed on"));
+        order.add(Clues.order(last, Event.ARRIVED));
         return order;
     }
 

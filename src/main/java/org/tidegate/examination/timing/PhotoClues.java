@@ -52,7 +52,7 @@ final class PhotoClues {
 
     InZone in(ZoneCase zone) {
         List<Constraint> clues = new ArrayList<>();
-        clues.add(Clues.order(PHOTO, Event.SENT, "a photo is taken before it is sent"));
+        clues.add(Clues.order(PHOTO, Event.SENT));
         capture.fix().ifPresent(fix -> clues.addAll(fix(fix)));
         List<Constraint> shown = shown(zone);
         List<Constraint> clock = clock(zone);

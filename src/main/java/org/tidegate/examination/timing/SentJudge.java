@@ -76,23 +76,32 @@ final class SentJudge {
                 .toList();
         List<Chain> known = new ArrayList<>(late.chains());
         sent.stream().map(SentJudge::told).forEach(known::add);
+        Optional<Outage> outage = outage(sent, journey.arrived(), outages);
+        outage.map(this::told).ifPresent(known::add);
         WindowVerdict milder = Answer.undetermined(known).verdict(Check.SENT, level);
-        if (inOutage(sent, journey.arrived(), outages)) {
+        if (outage.isPresent()) {
             return new Result(milder, false, true);
         }
         return sent.isEmpty() ? Result.of(late.verdict(Check.SENT, level)) : new Result(milder, true, false);
     }
 
-    /** Whether we were down when the message came, or since other clocks have it sent. */
-    private static boolean inOutage(List<Journey.Stamp> sent, Optional<Instant> arrived, List<Outage> outages) {
-        return arrived.filter(end -> {
-                    Instant start = sent.stream()
-                            .map(Journey.Stamp::time)
-                            .min(Instant::compareTo)
-                            .orElse(end);
-                    return outages.stream().anyMatch(o -> o.touches(start, end));
-                })
-                .isPresent();
+    /** In which outage of ours the message came, or waited since other clocks have it sent. */
+    private static Optional<Outage> outage(List<Journey.Stamp> sent, Optional<Instant> arrived, List<Outage> outages) {
+        return arrived.flatMap(end -> {
+            Instant start = sent.stream()
+                    .map(Journey.Stamp::time)
+                    .min(Instant::compareTo)
+                    .orElse(end);
+            return outages.stream().filter(o -> o.touches(start, end)).findFirst();
+        });
+    }
+
+    private Chain told(Outage outage) {
+        String words =
+                "Our own mail was down from " + wording.time(outage.from()) + " to " + wording.time(outage.to()) + ".";
+        Duration end = Duration.between(Instant.EPOCH, outage.to());
+        return new Chain(
+                List.of(new DerivationStep(Event.EPOCH, Event.ARRIVED, end, "outage register", words)), List.of());
     }
 
     private static Chain told(Journey.Stamp stamp) {

@@ -17,6 +17,9 @@ final class Telling {
     /** {@link DerivationStep#clue()} of the sentence that sums up the networks of other zones. */
     static final String OTHER_ZONES = "other zones";
 
+    /** Opens every conclusion. */
+    static final String THEREFORE = "So ";
+
     private final Wording wording;
     private final Question question;
 
@@ -36,7 +39,7 @@ final class Telling {
         List<DerivationStep> steps = new ArrayList<>();
         List<Assumption> leansOn = new ArrayList<>();
         for (Network.Edge edge : network.path(from, to)) {
-            steps.add(step(network.events(), edge));
+            tell(step(network.events(), edge), steps);
             leansOn.addAll(edge.origin().clue().leansOn());
         }
         long bound = network.most(from, to);
@@ -44,13 +47,38 @@ final class Telling {
         return new Chain(steps, leansOn);
     }
 
+    /** What follows from the order of things is told at one go, however many servers stand between. */
+    private static void tell(DerivationStep step, List<DerivationStep> told) {
+        int last = told.size() - 1;
+        if (last < 0
+                || !step.clue().equals(Clues.ORDER)
+                || !told.get(last).clue().equals(Clues.ORDER)) {
+            told.add(step);
+            return;
+        }
+        DerivationStep before = told.get(last);
+        told.set(
+                last,
+                new DerivationStep(
+                        before.from(),
+                        step.to(),
+                        before.bound().plus(step.bound()),
+                        Clues.ORDER,
+                        Wording.sentence(Clues.inOrder(step.to(), before.from())) + "."));
+    }
+
     private DerivationStep step(EventIndex events, Network.Edge edge) {
         Event from = events.event(edge.from());
         Event to = events.event(edge.to());
-        String words =
-                Wording.sentence(edge.origin().clue().words()) + allowance(edge, from) + bound(edge, from, to) + ".";
+        String words = Wording.sentence(words(edge.origin())) + allowance(edge, from) + bound(edge, from, to) + ".";
         return new DerivationStep(
                 from, to, Duration.ofMillis(edge.bound()), edge.origin().clue().place(), words);
+    }
+
+    /** Habits that we suppose are told as such. */
+    private static String words(Constraint origin) {
+        boolean supposed = origin.rank() == Rank.DEVICE_CLOCK || origin.rank() == Rank.FRESH_FIX;
+        return (supposed ? "we take it that " : "") + origin.clue().words();
     }
 
     /** A clue on the test time gives a span; what matters of it is said. */
@@ -73,10 +101,14 @@ final class Telling {
             return "";
         }
         String span = Wording.span(Duration.ofMillis(given));
-        if (given != origin.tolerance()) {
-            return " (" + span + " given, to fit more trusted clocks)";
+        if (origin.rank() == Rank.DEVICE_CLOCK) {
+            return given == origin.tolerance()
+                    ? " to within " + span
+                    : " but for " + span + ", to fit more trusted clocks";
         }
-        return origin.rank() == Rank.DEVICE_CLOCK ? " to within " + span : " (that clock may be off by " + span + ")";
+        return given == origin.tolerance()
+                ? " (that clock may be off by " + span + ")"
+                : " (" + span + " given, to fit more trusted clocks)";
     }
 
     /** Sums up the networks of the other zones; {@code margin} is the smallest of them all. */
@@ -90,7 +122,7 @@ final class Telling {
     private String conclusion(Event from, long bound, boolean inside) {
         boolean upper = from.equals(question.earlier());
         long limit = upper == inside ? question.most() : question.least();
-        return "So " + happened(question.later()) + " " + distance(upper, upper ? bound : -bound) + "; "
+        return THEREFORE + Clues.happened(question.later()) + " " + distance(upper, upper ? bound : -bound) + "; "
                 + window(upper == inside) + " " + place(limit) + grace() + ".";
     }
 
@@ -123,17 +155,6 @@ final class Telling {
     private String reference() {
         return question.earlier().kind() == Event.Kind.HOP
                 ? "the first message reached us"
-                : happened(question.earlier());
-    }
-
-    private static String happened(Event event) {
-        return switch (event.kind()) {
-            case EPOCH, DEVICE_ZERO -> "the clock began";
-            case TEST -> "the test began";
-            case PHOTO -> "the photo was taken";
-            case SENT -> "the message was sent";
-            case HOP -> "that server took it over";
-            case ARRIVED -> "the message reached us";
-        };
+                : Clues.happened(question.earlier());
     }
 }

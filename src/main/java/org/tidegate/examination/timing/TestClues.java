@@ -58,6 +58,17 @@ final class TestClues {
         return clues;
     }
 
+    /** {@code the participant wrote 08:31:00 (+01:00), but the observer started the timer at 08:02:00 (+01:00)}. */
+    String misfit(StatedTime stated) {
+        String record = timer().map(t -> "the observer started the timer at " + wording.time(t))
+                .orElseGet(() -> "the slot with its margins is " + slotSpan());
+        return "the participant wrote " + wording.time(stated.time()) + ", but " + record;
+    }
+
+    private String slotSpan() {
+        return wording.time(slotFrom()) + " to " + wording.time(slotTo());
+    }
+
     private Constraint timerClue(Instant timer) {
         Duration within = rules.timerWithin();
         return new Clues.Source(
@@ -75,8 +86,7 @@ final class TestClues {
         return new Clues.Source(
                         CLINIC,
                         "book slot_start, slot_end",
-                        "the test was made in its slot, which with its margins is " + wording.time(slotFrom()) + " to "
-                                + wording.time(slotTo()),
+                        "the test was made in its slot, which with its margins is " + slotSpan(),
                         List.of(Assumptions.TEST_IN_SLOT),
                         rules.ownClock(),
                         Rank.RECORDED)

@@ -48,7 +48,7 @@ public final class TimeJudge {
                 sent.softened(),
                 sent.outage(),
                 photo.flatMap(p -> conflict(p.result())),
-                stated.filter(s -> !s.fits()).isPresent(),
+                stated.filter(s -> !s.fits()).map(test::misfit),
                 photo.filter(p -> !p.timed()).isPresent(),
                 photo.flatMap(p -> p.result().clock()),
                 clockTimes(c, test, stated));

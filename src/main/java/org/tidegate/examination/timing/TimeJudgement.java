@@ -17,7 +17,7 @@ import org.tidegate.finding.WindowVerdict;
  * @param sentSoftened the message came late, but its journey or the phone's clock put the sending before the deadline
  * @param outage a registered outage of ours explains the lateness
  * @param conflict clocks that even the tolerances cannot reconcile
- * @param statedDiffers the participant's stated test time does not fit the clinic's record, and narrows nothing
+ * @param statedDiffers how the participant's stated test time misses the clinic's record, for the operator; it narrows nothing
  * @param noCaptureTime the governing photo has no capture time at all
  * @param phoneClock how wrong the phone's clock provably is
  * @param windows the protocol's windows as clock times
@@ -30,7 +30,7 @@ public record TimeJudgement(
         boolean sentSoftened,
         boolean outage,
         Optional<Conflict> conflict,
-        boolean statedDiffers,
+        Optional<String> statedDiffers,
         boolean noCaptureTime,
         Optional<PhoneClockError> phoneClock,
         ClockTimes windows) {

@@ -520,7 +520,7 @@ class TimeJudgeTest {
         told.append(j.sentSoftened() ? " softened" : "");
         told.append(j.outage() ? " outage" : "");
         j.conflict().ifPresent(c -> told.append(c.decides() ? " conflict!" : " conflict"));
-        told.append(j.statedDiffers() ? " differs" : "");
+        told.append(j.statedDiffers().isPresent() ? " differs" : "");
         told.append(j.noCaptureTime() ? " untimed" : "");
         j.phoneClock().ifPresent(c -> told.append(c.fast() ? " fast" : " slow"));
         return told.toString();
