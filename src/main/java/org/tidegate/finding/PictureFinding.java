@@ -90,14 +90,28 @@ public record PictureFinding(
      * @param judged false where the picture did not let anyone judge it
      * @param box its corners
      * @param mrz lines of a machine-readable zone as read, ICAO 9303
+     * @param bearer whom the zone names; empty unless all its check digits hold
      */
     public record DocumentFinding(
-            boolean present, boolean judged, double confidence, List<Corner> box, List<String> mrz) {
+            boolean present,
+            boolean judged,
+            double confidence,
+            List<Corner> box,
+            List<String> mrz,
+            Optional<Bearer> bearer) {
 
         public static DocumentFinding notJudged() {
-            return new DocumentFinding(false, false, 0, List.of(), List.of());
+            return new DocumentFinding(false, false, 0, List.of(), List.of(), Optional.empty());
         }
     }
+
+    /**
+     * The person that a machine-readable zone names, in the letters of the zone.
+     *
+     * @param givenNames possibly cut short; empty where there are none
+     * @param birth YYMMDD; unknown parts are fillers
+     */
+    public record Bearer(String surname, String givenNames, String birth) {}
 
     /**
      * Views are 512 bits under a secret permutation and mask, hex; none for a featureless picture.

@@ -32,6 +32,7 @@ final class PictureFacts {
                         .orElse(0));
         legibility(decoded, cassette, shown, sheet);
         identity(decoded, sheet);
+        sheet.fact("id_agrees", DocumentFacts.agreement(in).word());
         sheet.fact("capture_time", cassette.stream().anyMatch(l -> hasCaptureTime(l.picture())));
         sheet.fact("reused", decoded.stream().anyMatch(l -> reused(in, l)));
         List<String> signs = decoded.stream()
@@ -81,7 +82,6 @@ final class PictureFacts {
                 decoded.stream()
                         .anyMatch(l -> l.picture().document().present()
                                 && !l.picture().cassettes().isEmpty()));
-        sheet.fact("id_agrees", "unread");
     }
 
     private static boolean hasCaptureTime(PictureFinding p) {

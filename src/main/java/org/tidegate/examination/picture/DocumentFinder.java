@@ -2,6 +2,7 @@ package org.tidegate.examination.picture;
 
 import java.awt.image.BufferedImage;
 import java.util.List;
+import java.util.Optional;
 import org.tidegate.examination.picture.Regions.Region;
 import org.tidegate.finding.PictureFinding.CassetteFinding;
 import org.tidegate.finding.PictureFinding.Corner;
@@ -49,7 +50,7 @@ public final class DocumentFinder {
             }
         }
         boolean present = best >= rules.documentAt();
-        return new DocumentFinding(present, true, best, present ? box : List.of(), List.of());
+        return new DocumentFinding(present, true, best, present ? box : List.of(), List.of(), Optional.empty());
     }
 
     /** Between the two formats, with room for perspective. */
