@@ -1,11 +1,14 @@
 package org.tidegate.examination.checks;
 
+import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.tidegate.booking.Appointment;
 import org.tidegate.booking.TestRecord;
 import org.tidegate.examination.linkage.DocumentAgreement;
 import org.tidegate.examination.linkage.DocumentComparison;
+import org.tidegate.examination.linkage.DocumentMatch;
 import org.tidegate.examination.linkage.Nicknames;
 
 /** Whether the identity documents in the photos are the booked person's. */
@@ -16,22 +19,28 @@ final class DocumentFacts {
     private DocumentFacts() {}
 
     /** One document that agrees is enough: another person's may lie beside it, such as a parent's. */
-    static DocumentAgreement agreement(CheckInput in) {
-        return in.test()
-                .map(TestRecord::appointment)
-                .map(booked -> agreement(in, booked))
-                .orElse(DocumentAgreement.UNREAD);
+    static void add(CheckInput in, FactSheet sheet) {
+        List<DocumentMatch> all = in.test().map(TestRecord::appointment).stream()
+                .flatMap(booked -> matches(in, booked))
+                .toList();
+        sheet.fact("id_agrees", agreement(all).word());
+        sheet.figure(
+                "id_degree", all.stream().map(DocumentMatch::words).distinct().collect(Collectors.joining("; ")));
     }
 
-    private static DocumentAgreement agreement(CheckInput in, Appointment booked) {
-        Set<DocumentAgreement> all = in.messages().stream()
+    private static Stream<DocumentMatch> matches(CheckInput in, Appointment booked) {
+        return in.messages().stream()
                 .flatMap(m -> m.pictures().stream())
                 .flatMap(p -> p.document().bearer().stream())
-                .map(bearer -> DOCUMENTS.compare(bearer, booked))
-                .collect(Collectors.toSet());
-        if (all.contains(DocumentAgreement.YES)) {
+                .map(bearer -> DOCUMENTS.compare(bearer, booked));
+    }
+
+    private static DocumentAgreement agreement(List<DocumentMatch> all) {
+        Set<DocumentAgreement> found =
+                all.stream().map(DocumentMatch::agreement).collect(Collectors.toSet());
+        if (found.contains(DocumentAgreement.YES)) {
             return DocumentAgreement.YES;
         }
-        return all.equals(Set.of(DocumentAgreement.NO)) ? DocumentAgreement.NO : DocumentAgreement.UNREAD;
+        return found.equals(Set.of(DocumentAgreement.NO)) ? DocumentAgreement.NO : DocumentAgreement.UNREAD;
     }
 }

@@ -32,7 +32,7 @@ final class PictureFacts {
                         .orElse(0));
         legibility(decoded, cassette, shown, sheet);
         identity(decoded, sheet);
-        sheet.fact("id_agrees", DocumentFacts.agreement(in).word());
+        DocumentFacts.add(in, sheet);
         sheet.fact("capture_time", cassette.stream().anyMatch(l -> hasCaptureTime(l.picture())));
         sheet.fact("reused", decoded.stream().anyMatch(l -> reused(in, l)));
         List<String> signs = decoded.stream()

@@ -3,6 +3,7 @@ package org.tidegate.examination.linkage;
 import java.util.Optional;
 import java.util.Set;
 import org.tidegate.booking.Appointment;
+import org.tidegate.examination.linkage.BirthComparison.Likeness;
 import org.tidegate.finding.PictureFinding.Bearer;
 
 /**
@@ -21,21 +22,36 @@ public final class DocumentComparison {
         this.names = new NameComparison(nicknames);
     }
 
-    public DocumentAgreement compare(Bearer bearer, Appointment booked) {
+    /** How far the bearer is the booked person. */
+    public DocumentMatch compare(Bearer bearer, Appointment booked) {
         NameAgreement name = names.compare(
                 PersonName.of(bearer.givenNames() + " " + bearer.surname()),
                 PersonName.of(booked.givenName()),
                 PersonName.of(booked.familyName()));
+        Likeness birth = BirthComparison.compare(bearer.birth(), booked.dateOfBirth());
         boolean other = isLatin(booked.fullName()) && differs(name.given()) && differs(name.family());
-        return switch (BirthComparison.compare(bearer.birth(), booked.dateOfBirth())) {
-            case SAME -> other ? DocumentAgreement.NO : same(name);
-            case OPEN, ALIKE -> other ? DocumentAgreement.NO : DocumentAgreement.UNREAD;
-            case DIFFERENT -> DocumentAgreement.NO;
-        };
+        return new DocumentMatch(
+                other ? DocumentAgreement.NO : agreement(birth, name),
+                degree(name.family()),
+                degree(name.given()),
+                degree(birth));
     }
 
-    private static DocumentAgreement same(NameAgreement name) {
-        return same(name.given()) && same(name.family()) ? DocumentAgreement.YES : DocumentAgreement.UNREAD;
+    private static DocumentAgreement agreement(Likeness birth, NameAgreement name) {
+        boolean named = same(name.given()) && same(name.family());
+        return birth == Likeness.SAME && !named ? DocumentAgreement.UNREAD : degree(birth);
+    }
+
+    private static DocumentAgreement degree(Optional<String> level) {
+        return same(level) ? DocumentAgreement.YES : differs(level) ? DocumentAgreement.NO : DocumentAgreement.UNREAD;
+    }
+
+    private static DocumentAgreement degree(Likeness birth) {
+        return switch (birth) {
+            case SAME -> DocumentAgreement.YES;
+            case OPEN, ALIKE -> DocumentAgreement.UNREAD;
+            case DIFFERENT -> DocumentAgreement.NO;
+        };
     }
 
     private static boolean same(Optional<String> level) {

@@ -44,7 +44,9 @@ class DocumentComparisonTest {
     void tellsTheBookedPersonFromAnother(
             String given, String surname, String birth, String bookedGiven, String family, LocalDate born, String is) {
         Bearer bearer = new Bearer(surname, given, birth);
-        assertThat(documents.compare(bearer, booked(bookedGiven, family, Optional.ofNullable(born))))
+        assertThat(documents
+                        .compare(bearer, booked(bookedGiven, family, Optional.ofNullable(born)))
+                        .agreement())
                 .isEqualTo(DocumentAgreement.valueOf(is));
     }
 
