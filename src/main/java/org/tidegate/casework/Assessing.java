@@ -3,6 +3,7 @@ package org.tidegate.casework;
 import java.time.Clock;
 import java.util.Collection;
 import java.util.concurrent.locks.ReentrantLock;
+import java.util.function.Function;
 import org.tidegate.examination.Assessor;
 import org.tidegate.examination.OpenTests;
 import org.tidegate.finding.Findings;
@@ -43,6 +44,7 @@ final class Assessing {
             });
             fold(tx, message.id());
             tx.work().done(item);
+            return true;
         });
     }
 
@@ -51,20 +53,17 @@ final class Assessing {
         inTurn(tx -> {
             fold(tx, id);
             tx.work().done(item);
+            return true;
         });
     }
 
-    private interface Body {
-        void run(Tx tx);
-    }
-
-    private void inTurn(Body body) {
+    /** Runs a change of submissions while nothing else changes any, in one transaction. */
+    <T> T inTurn(Function<Tx, T> body) {
         turn.lock();
         try {
-            store.write(tx -> {
+            return store.write(tx -> {
                 tx.lockAssessing();
-                body.run(tx);
-                return true;
+                return body.apply(tx);
             });
         } catch (RuntimeException e) {
             pictures.reset();
@@ -74,7 +73,8 @@ final class Assessing {
         }
     }
 
-    private void fold(Tx tx, MessageId start) {
+    /** Places a message and all that depends on it; only within {@link #inTurn}. */
+    void fold(Tx tx, MessageId start) {
         pictures.catchUp(tx);
         OpenTests tests = book.tests(tx);
         FoldView view = new FoldView(tx, vault);

@@ -2,13 +2,19 @@ package org.tidegate.casework;
 
 import java.time.OffsetDateTime;
 import java.time.format.DateTimeFormatter;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Stream;
+import org.tidegate.booking.TestKey;
 import org.tidegate.booking.TestRecord;
 import org.tidegate.examination.Assessment;
 import org.tidegate.finding.Findings;
 import org.tidegate.finding.SubjectReading;
+import org.tidegate.message.Mailbox;
+import org.tidegate.rules.Rules;
 import org.tidegate.store.StoredJson;
+import org.tidegate.store.StoredMessage;
 import org.tidegate.store.Tx;
 import org.tidegate.work.Submission;
 
@@ -19,10 +25,12 @@ final class CaseReader {
 
     private final MessageVault vault;
     private final Book book;
+    private final Rules rules;
 
-    CaseReader(MessageVault vault, Book book) {
+    CaseReader(MessageVault vault, Book book, Rules rules) {
         this.vault = vault;
         this.book = book;
+        this.rules = rules;
     }
 
     Optional<Assessment> assessment(Tx tx, Submission s) {
@@ -30,7 +38,44 @@ final class CaseReader {
     }
 
     Optional<TestRecord> test(Tx tx, Assessment assessment) {
-        return assessment.test().flatMap(book.tests(tx)::find);
+        return assessment.test().flatMap(t -> test(tx, t));
+    }
+
+    Optional<TestRecord> test(Tx tx, TestKey key) {
+        return book.tests(tx).find(key);
+    }
+
+    /** What its messages showed, in the order of taking; forgotten ones are left out. */
+    List<Findings> findings(Tx tx, Submission s) {
+        return s.messages().stream()
+                .flatMap(m -> tx.messages().find(m).stream())
+                .flatMap(m -> vault.findings(m).stream())
+                .toList();
+    }
+
+    /** What a letter about the submission is about. */
+    Matter matter(Tx tx, Submission s, Assessment assessment) {
+        StoredMessage first = tx.messages().find(s.messages().get(0)).orElseThrow();
+        Findings findings = vault.findings(first).orElseThrow();
+        Optional<TestRecord> test = test(tx, assessment);
+        return new Matter(
+                s.id(),
+                s.assessment(),
+                findings,
+                assessment,
+                test,
+                Deadlines.of(findings, first.taken(), assessment, test, rules));
+    }
+
+    /** Whom a person may write to about it: the booked address first, then those that its messages came from. */
+    List<String> addresses(Tx tx, Submission s, Matter matter) {
+        Stream<String> from = findings(tx, s).stream()
+                .flatMap(f -> f.envelope().from().stream())
+                .map(Mailbox::address);
+        return Stream.concat(matter.bookedAddress().stream(), from)
+                .filter(a -> a.indexOf('@') > 0)
+                .distinct()
+                .toList();
     }
 
     Optional<Findings> first(Tx tx, Submission s) {

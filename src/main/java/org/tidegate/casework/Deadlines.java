@@ -76,6 +76,15 @@ record Deadlines(Instant arrived, Instant supplementBy, Optional<ClockTimes> win
                 .orElse(promised);
     }
 
+    /**
+     * Until when we wait for an answer: as long as a supplement counts, and never shorter than the letter says.
+     *
+     * @param asked until when the letter asks for something
+     */
+    Instant waitUntil(Optional<Instant> asked) {
+        return asked.filter(supplementBy::isBefore).orElse(supplementBy);
+    }
+
     static Optional<Wording> wording(Discrepancy d, Rules rules) {
         String first = rules.texts().languageFor("");
         return Optional.ofNullable(

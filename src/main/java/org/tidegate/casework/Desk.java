@@ -22,6 +22,9 @@ public final class Desk implements AutoCloseable {
     private final MessageVault vault;
     private final IntakeService intake;
     private final Assessing assessing;
+    private final CaseReader reader;
+    private final Acting acting;
+    private final LetterDesk letters;
     private final DeskConfig config;
 
     private Desk(DeskConfig config, Store store, MessageVault vault) {
@@ -30,6 +33,9 @@ public final class Desk implements AutoCloseable {
         this.vault = vault;
         this.intake = new IntakeService(store, vault, config.rules(), config.clock(), config.milestones());
         this.assessing = new Assessing(store, vault, config.rules(), config.clock());
+        this.reader = new CaseReader(vault, new Book(), config.rules());
+        this.acting = new Acting(assessing, reader, config.rules(), config.clock());
+        this.letters = new LetterDesk(reader, vault, config.rules());
     }
 
     /**
@@ -65,7 +71,42 @@ public final class Desk implements AutoCloseable {
 
     /** What people look at. */
     public Casebook casebook() {
-        return new StoredCasebook(store, vault, new Book());
+        return new StoredCasebook(store, vault, reader);
+    }
+
+    /** Taking a submission up before answering it. */
+    public Claiming claiming() {
+        return new Claiming(store, acting);
+    }
+
+    /** Accepting, voiding, repeating, setting aside, relinking, opening again. */
+    public Judging judging() {
+        return new Judging(acting, letters);
+    }
+
+    /** Drafts and replies. */
+    public Replying replying() {
+        return new Replying(store, acting, letters);
+    }
+
+    /** Readings and result letters. */
+    public ReadingDesk reading() {
+        return new ReadingDesk(store, acting, letters);
+    }
+
+    /** What is on its way out; calling back. */
+    public OutboxDesk outbox() {
+        return new OutboxDesk(store, acting, letters);
+    }
+
+    /** Quarantined lots and outages. */
+    public Registering registers() {
+        return new Registering(store, acting);
+    }
+
+    /** Who may do what. */
+    public Rights rights() {
+        return acting.rights();
     }
 
     public BookImport books() {

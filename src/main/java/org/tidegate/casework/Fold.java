@@ -72,7 +72,7 @@ final class Fold {
     }
 
     private void place(MessageId id, Findings findings) {
-        LinkageResult alone = assessor.link(findings, tests);
+        LinkageResult alone = alone(id, findings);
         takeAll(ties.watchersAfter(id, id));
         ties.record(id, findings, alone.test());
         List<Draft> candidates = candidates(id);
@@ -82,6 +82,15 @@ final class Fold {
         draft.messages().add(id);
         takeAll(new TreeSet<>(draft.messages().tailSet(id, false)));
         draft.messages().forEach(member -> takeAll(ties.watchersAfter(member, id)));
+    }
+
+    /** What the message matches by itself; a person's word stands over it. */
+    private LinkageResult alone(MessageId id, Findings findings) {
+        LinkageResult found = assessor.link(findings, tests);
+        return view.linked(id)
+                .filter(t -> tests.find(t).isPresent())
+                .map(t -> new LinkageResult(LinkageResult.Outcome.MATCH, Optional.of(t), 1, found.candidates()))
+                .orElse(found);
     }
 
     private void takeAll(Set<MessageId> later) {

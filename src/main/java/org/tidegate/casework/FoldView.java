@@ -4,6 +4,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.tidegate.booking.TestKey;
 import org.tidegate.finding.Findings;
 import org.tidegate.store.StoredMessage;
 import org.tidegate.store.Tx;
@@ -36,5 +37,15 @@ final class FoldView {
     Optional<List<Findings>> findings(List<MessageId> ids) {
         List<Findings> all = ids.stream().flatMap(id -> findings(id).stream()).toList();
         return all.size() == ids.size() ? Optional.of(all) : Optional.empty();
+    }
+
+    /** The test that a person said a message is for. */
+    Optional<TestKey> linked(MessageId id) {
+        return tx.personLinks().of(id);
+    }
+
+    /** The same of messages together: the word on the last one that there is a word on. */
+    Optional<TestKey> linked(List<MessageId> ids) {
+        return ids.stream().flatMap(id -> linked(id).stream()).reduce((a, b) -> b);
     }
 }

@@ -106,7 +106,7 @@ final class Keeping {
                         "rules", a.rulesHash()));
         new RequestWriter(rules)
                 .suggest(
-                        new RequestWriter.Matter(
+                        new Matter(
                                 draft.id(),
                                 number,
                                 view.findings(messages.get(0)).orElseThrow(),
@@ -124,10 +124,11 @@ final class Keeping {
             Optional<TestRecord> test,
             Deadlines deadlines,
             int number) {
-        Optional<Instant> savable = deadlines.savable(a.discrepancies(), rules, deadlines.arrived());
+        List<Discrepancy> open = OpenHolds.of(tx, draft.id(), a);
+        Optional<Instant> savable = deadlines.savable(open, rules, deadlines.arrived());
         return new Submission(
                 draft.id(),
-                state(draft, messages, a),
+                state(draft, messages, a, open),
                 messages,
                 a.test().map(TestKey::toString),
                 a.discrepancies().stream().anyMatch(d -> d.code() == DiscrepancyCode.URGENT_WORDS),
@@ -139,20 +140,29 @@ final class Keeping {
                 draft.stored().map(Submission::version).orElse(0) + 1);
     }
 
-    /** What waits for the participant goes on waiting until something new comes; what is read stays read. */
-    private static SubmissionState state(Draft draft, List<MessageId> messages, Assessment a) {
-        SubmissionState found =
-                switch (a.disposition()) {
-                    case TO_READ -> SubmissionState.TO_READ;
-                    case HELD -> SubmissionState.HELD;
-                    case ASIDE -> SubmissionState.ASIDE;
-                };
+    /** What waits for the participant goes on waiting until something new comes; what is closed stays closed. */
+    private SubmissionState state(Draft draft, List<MessageId> messages, Assessment a, List<Discrepancy> open) {
+        SubmissionState found = found(draft, a, open);
         if (!draft.pinned()) {
             return found;
         }
         Submission stored = draft.stored().orElseThrow();
         boolean news = messages.size() > stored.messages().size() || found == SubmissionState.TO_READ;
-        return stored.state() == SubmissionState.WAITING && news ? found : stored.state();
+        return switch (stored.state()) {
+            case WAITING -> news ? found : SubmissionState.WAITING;
+            case READ -> found == SubmissionState.ASIDE ? SubmissionState.READ : found;
+            default -> stored.state();
+        };
+    }
+
+    private SubmissionState found(Draft draft, Assessment a, List<Discrepancy> open) {
+        if (a.disposition() == Assessment.Disposition.ASIDE) {
+            return SubmissionState.ASIDE;
+        }
+        if (!open.isEmpty()) {
+            return SubmissionState.HELD;
+        }
+        return tx.readings().of(draft.id()).isEmpty() ? SubmissionState.TO_READ : SubmissionState.READ;
     }
 
     private static String code(Discrepancy d) {

@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.regex.Pattern;
 import org.tidegate.booking.TestRecord;
 import org.tidegate.finding.Findings;
 import org.tidegate.finding.SubjectReading;
@@ -17,9 +18,12 @@ final class LetterValues {
     private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
     private static final DateTimeFormatter DAY = DateTimeFormatter.ISO_LOCAL_DATE;
 
+    private static final Pattern CONTROL = Pattern.compile("[\\p{Cntrl}\\p{Cf}\\p{Zl}\\p{Zp}\\s{}<>]+");
+    private static final int LONGEST_NAME = 80;
+
     private LetterValues() {}
 
-    static Map<String, String> of(RequestWriter.Matter matter, Rules rules) {
+    static Map<String, String> of(Matter matter, Rules rules) {
         Map<String, String> values = new TreeMap<>();
         Deadlines deadlines = matter.deadlines();
         values.put("service", rules.service().name());
@@ -33,9 +37,17 @@ final class LetterValues {
             values.put("send_by", clock(w.sendBy(), rules));
         });
         values.put("ref", matter.submission().toString());
-        statedName(matter.first()).ifPresent(n -> values.put("name", n));
+        statedName(matter.first()).ifPresent(n -> values.put("name", plain(n)));
         matter.test().ifPresent(t -> booked(t, values));
         return values;
+    }
+
+    /** One line, as a name is: nothing that a stranger wrote makes paragraphs or fields of its own. */
+    static String plain(String value) {
+        String line = CONTROL.matcher(value).replaceAll(" ").strip();
+        return line.length() <= LONGEST_NAME
+                ? line
+                : line.substring(0, LONGEST_NAME).strip();
     }
 
     static String clock(Instant instant, Rules rules) {
@@ -43,7 +55,7 @@ final class LetterValues {
     }
 
     private static void booked(TestRecord test, Map<String, String> values) {
-        values.put("name", test.appointment().givenName());
+        values.put("name", plain(test.appointment().givenName()));
         values.put("ref", test.appointment().ref());
         values.put("clinic", test.appointment().clinic());
         values.put("test_date", DAY.format(test.appointment().slotStart()));

@@ -41,6 +41,13 @@ public final class MessageVault {
         return HexFormat.of().formatHex(master.mark(purpose, value.getBytes(StandardCharsets.UTF_8)), 0, 16);
     }
 
+    /** Thirty-two hexadecimal digits that nobody can guess. */
+    String freshName() {
+        byte[] name = new byte[16];
+        random.nextBytes(name);
+        return HexFormat.of().formatHex(name);
+    }
+
     /** The key under which pictures are fingerprinted. */
     byte[] pictureKey() {
         return master.derive("pictures");

@@ -7,16 +7,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
-import org.tidegate.booking.TestRecord;
-import org.tidegate.examination.Assessment;
 import org.tidegate.finding.Discrepancy;
 import org.tidegate.finding.DiscrepancyCode;
-import org.tidegate.finding.Findings;
 import org.tidegate.finding.Severity;
 import org.tidegate.rules.LetterTexts;
 import org.tidegate.rules.Rules;
 import org.tidegate.rules.Wording;
-import org.tidegate.work.SubmissionId;
 import org.tidegate.work.SuggestedReply;
 
 /** Merges all discrepancies that hold a submission into one letter in the participant's language. */
@@ -28,23 +24,25 @@ final class RequestWriter {
         this.rules = rules;
     }
 
-    /** What the letter is about. */
-    record Matter(
-            SubmissionId submission,
-            int number,
-            Findings first,
-            Assessment assessment,
-            Optional<TestRecord> test,
-            Deadlines deadlines) {}
-
     /** Empty where nothing holds it, where nobody must be answered, or where a text cannot be filled without a hole. */
     Optional<SuggestedReply> suggest(Matter matter, Instant now) {
-        List<Discrepancy> holds = told(matter.assessment().discrepancies());
+        List<Discrepancy> holds = matter.assessment().discrepancies().stream()
+                .filter(d -> d.severity() == Severity.HOLD)
+                .toList();
+        return suggest(matter, holds, matter.language(), now);
+    }
+
+    /**
+     * As {@link #suggest(Matter, Instant)}, about these alone.
+     *
+     * @param asked BCP 47; another one serves where there are no texts in it
+     */
+    Optional<SuggestedReply> suggest(Matter matter, List<Discrepancy> all, String asked, Instant now) {
+        List<Discrepancy> holds = told(all);
         if (holds.isEmpty()) {
             return Optional.empty();
         }
-        Optional<String> asked = matter.test().flatMap(t -> t.appointment().language());
-        String language = rules.texts().languageFor(asked.orElse(""));
+        String language = rules.texts().languageFor(asked);
         LetterTexts texts = rules.texts().forLanguage(language);
         Map<String, String> values = LetterValues.of(matter, rules);
         try {
@@ -62,9 +60,7 @@ final class RequestWriter {
     }
 
     /** Who is in distress is told about help, not asked for photos. */
-    private static List<Discrepancy> told(List<Discrepancy> all) {
-        List<Discrepancy> holds =
-                all.stream().filter(d -> d.severity() == Severity.HOLD).toList();
+    private static List<Discrepancy> told(List<Discrepancy> holds) {
         boolean urgent = holds.stream().anyMatch(d -> d.code() == DiscrepancyCode.URGENT_WORDS);
         boolean writesOnly = holds.stream().anyMatch(d -> d.code() == DiscrepancyCode.CORRESPONDENCE);
         return urgent && writesOnly
@@ -77,12 +73,10 @@ final class RequestWriter {
     private String text(
             LetterTexts texts, List<Discrepancy> holds, Map<String, String> values, Deadlines deadlines, Instant now) {
         List<String> paragraphs = new ArrayList<>();
-        paragraphs.add(texts.greeting().fill(values));
         paragraphs.add(texts.request().opening().fill(values));
         holds.forEach(d -> wording(texts, d).ifPresent(w -> paragraphs.add(paragraph(w, d, values, deadlines, now))));
-        List.of(texts.request().ending(), texts.urgentHelp(), texts.questions(), texts.caution(), texts.signature())
-                .forEach(t -> paragraphs.add(t.fill(values)));
-        return String.join("\n\n", paragraphs) + "\n";
+        paragraphs.add(texts.request().ending().fill(values));
+        return LetterSheet.text(texts, values, paragraphs);
     }
 
     private static Optional<Wording> wording(LetterTexts texts, Discrepancy d) {

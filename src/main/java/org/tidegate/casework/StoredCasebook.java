@@ -29,10 +29,10 @@ final class StoredCasebook implements Casebook {
     private final MessageVault vault;
     private final CaseReader reader;
 
-    StoredCasebook(Store store, MessageVault vault, Book book) {
+    StoredCasebook(Store store, MessageVault vault, CaseReader reader) {
         this.store = store;
         this.vault = vault;
-        this.reader = new CaseReader(vault, book);
+        this.reader = reader;
     }
 
     @Override
@@ -42,21 +42,27 @@ final class StoredCasebook implements Casebook {
 
     @Override
     public Optional<SubmissionView> submission(SubmissionId id, Instant now) {
-        return store.read(tx -> tx.submissions().find(id).flatMap(s -> view(tx, s)));
+        return store.read(tx -> tx.submissions().find(id).flatMap(s -> view(tx, s, now)));
     }
 
-    private Optional<SubmissionView> view(Tx tx, Submission s) {
-        return reader.assessment(tx, s).map(a -> view(tx, s, a));
+    private Optional<SubmissionView> view(Tx tx, Submission s, Instant now) {
+        return reader.assessment(tx, s).map(a -> view(tx, s, a, now));
     }
 
-    private SubmissionView view(Tx tx, Submission s, Assessment assessment) {
+    private SubmissionView view(Tx tx, Submission s, Assessment assessment, Instant now) {
         return new SubmissionView(
                 s,
                 messages(tx, s),
                 assessment,
                 reader.test(tx, assessment),
                 tx.replies().suggested(s.id(), s.assessment()),
-                history(tx, s.id()));
+                history(tx, s.id()),
+                OpenHolds.of(tx, s.id(), assessment),
+                tx.judgements().of(s.id()),
+                tx.claims().of(s.id(), now),
+                tx.outbox().of(s.id()),
+                tx.endings().of(s.id()),
+                tx.waits().until(s.id()));
     }
 
     private List<TakenMessage> messages(Tx tx, Submission s) {

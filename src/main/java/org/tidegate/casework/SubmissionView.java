@@ -5,7 +5,12 @@ import java.util.List;
 import java.util.Optional;
 import org.tidegate.booking.TestRecord;
 import org.tidegate.examination.Assessment;
+import org.tidegate.finding.Discrepancy;
 import org.tidegate.finding.Findings;
+import org.tidegate.work.Claim;
+import org.tidegate.work.Ending;
+import org.tidegate.work.Judgement;
+import org.tidegate.work.OutboxLetter;
 import org.tidegate.work.Submission;
 import org.tidegate.work.SuggestedReply;
 
@@ -14,6 +19,12 @@ import org.tidegate.work.SuggestedReply;
  *
  * @param messages its messages in order of taking
  * @param history every assessment it had, the newest first
+ * @param open what still holds it: its holds less those that a person accepted
+ * @param judgements in the order in which they were made
+ * @param claim who has taken it up at this moment
+ * @param letters what was written to the participant
+ * @param endings how it came to be closed
+ * @param waitsUntil until when it waits for the participant
  */
 public record SubmissionView(
         Submission submission,
@@ -21,7 +32,13 @@ public record SubmissionView(
         Assessment assessment,
         Optional<TestRecord> test,
         Optional<SuggestedReply> reply,
-        List<Past> history) {
+        List<Past> history,
+        List<Discrepancy> open,
+        List<Judgement> judgements,
+        Optional<Claim> claim,
+        List<OutboxLetter> letters,
+        List<Ending> endings,
+        Optional<Instant> waitsUntil) {
 
     /** One message with what it showed. */
     public record TakenMessage(long number, Instant taken, Findings findings) {}

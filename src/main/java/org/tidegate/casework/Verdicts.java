@@ -13,11 +13,14 @@ import org.tidegate.examination.AssessmentInput;
 import org.tidegate.examination.Assessor;
 import org.tidegate.examination.OpenTests;
 import org.tidegate.examination.checks.Standing;
+import org.tidegate.examination.checks.Transcription;
 import org.tidegate.examination.timing.Outage;
 import org.tidegate.finding.Findings;
 import org.tidegate.finding.PictureFinding;
+import org.tidegate.store.Readings;
 import org.tidegate.store.Tx;
 import org.tidegate.work.MessageId;
+import org.tidegate.work.SubmissionId;
 
 /** Assesses lists of messages as submissions: the same list gives the same assessment, whoever asks and when. */
 final class Verdicts {
@@ -29,6 +32,7 @@ final class Verdicts {
     private final SeenPictures pictures;
     private final List<Outage> outages;
     private final Set<String> quarantinedLots;
+    private final Readings readings;
     private final Map<List<MessageId>, Optional<Assessment>> known = new HashMap<>();
 
     Verdicts(Tx tx, Assessor assessor, OpenTests tests, FoldView view, Ties ties, SeenPictures pictures) {
@@ -40,6 +44,7 @@ final class Verdicts {
         this.outages = tx.registers().outages().stream()
                 .map(o -> new Outage(o.from(), o.until()))
                 .toList();
+        this.readings = tx.readings();
         this.quarantinedLots = tx.registers().quarantinedLots();
     }
 
@@ -58,8 +63,15 @@ final class Verdicts {
                 && of(messages.subList(0, messages.size() - 1))
                         .filter(a -> a.disposition() == Disposition.TO_READ)
                         .isPresent();
-        Standing standing = new Standing(ready, reused(messages, findings), quarantinedLots, Optional.empty());
-        return assessor.assess(new AssessmentInput(findings, tests, standing, outages));
+        Standing standing = new Standing(ready, reused(messages, findings), quarantinedLots, transcription(messages));
+        return assessor.assess(new AssessmentInput(findings, tests, standing, outages, view.linked(messages)));
+    }
+
+    /** What the newest reader of the submission that these messages make wrote down. */
+    private Optional<Transcription> transcription(List<MessageId> messages) {
+        return readings.of(SubmissionId.startedBy(messages.get(0))).stream()
+                .reduce((a, b) -> b)
+                .map(r -> new Transcription(r.lot(), r.mark(), r.marked()));
     }
 
     private Set<String> reused(List<MessageId> messages, List<Findings> findings) {

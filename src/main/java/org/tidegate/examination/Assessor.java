@@ -43,7 +43,10 @@ public final class Assessor {
     }
 
     public Assessment assess(AssessmentInput in) {
-        LinkageResult match = match(in);
+        LinkageResult match = in.linked()
+                .filter(t -> in.tests().find(t).isPresent())
+                .map(t -> byAPerson(match(in), t))
+                .orElseGet(() -> match(in));
         Optional<TestRecord> test = match.test().flatMap(in.tests()::find);
         boolean timed = in.messages().stream().anyMatch(m -> MessageClass.of(m) == MessageClass.SUBMISSION);
         Optional<TimeJudgement> time =
@@ -95,6 +98,11 @@ public final class Assessor {
             best = next.probability() > best.probability() ? next : best;
         }
         return best;
+    }
+
+    /** The rivals stay in sight. */
+    private static LinkageResult byAPerson(LinkageResult found, TestKey test) {
+        return new LinkageResult(Outcome.MATCH, Optional.of(test), 1, found.candidates());
     }
 
     private static LinkageResult torn(LinkageResult a, LinkageResult b) {

@@ -46,7 +46,8 @@ public final class SmallInbox {
         messages.add(message);
         boolean ready = place.isPresent() && entries.get(place.getAsInt()).ready();
         Standing standing = new Standing(ready, reused(messages, alone, place), quarantinedLots, Optional.empty());
-        Assessment assessment = assessor.assess(new AssessmentInput(messages, tests, standing, outages));
+        Assessment assessment =
+                assessor.assess(new AssessmentInput(messages, tests, standing, outages, Optional.empty()));
         keep(place, new Entry(messages, assessment.test(), assessment.disposition() == Disposition.TO_READ));
         return assessment;
     }

@@ -18,13 +18,15 @@ public final class Store implements AutoCloseable {
     private static final String LEDGER_KEY = "ledger-key";
 
     private final Connections connections;
+    private final MasterKey master;
     private final HeadSigner signer;
     private final Clock clock;
 
     private Store(Connections connections, MasterKey master, Clock clock) throws IOException {
         this.connections = connections;
         this.clock = clock;
-        this.signer = signer(master);
+        this.master = master;
+        this.signer = signer();
     }
 
     /**
@@ -68,7 +70,7 @@ public final class Store implements AutoCloseable {
         try {
             Connection connection = writing ? connections.forWriting() : connections.forReading();
             try {
-                T result = body.apply(new Tx(connection, connections.dialect()));
+                T result = body.apply(new Tx(connection, connections.dialect(), master));
                 finish(connection, writing);
                 return result;
             } catch (Throwable e) {
@@ -100,7 +102,7 @@ public final class Store implements AutoCloseable {
         }
     }
 
-    private HeadSigner signer(MasterKey master) throws IOException {
+    private HeadSigner signer() throws IOException {
         Optional<byte[]> kept = run(true, tx -> {
             byte[] fresh = HeadSigner.generate().encoded().getBytes(StandardCharsets.US_ASCII);
             tx.update(

@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import org.tidegate.vault.MasterKey;
 import org.tidegate.work.UserId;
 
 /** One transaction: the tables by subject, and the events that go to the ledger with it. For one thread. */
@@ -18,11 +19,13 @@ public final class Tx {
 
     private final Connection connection;
     private final Dialect dialect;
+    private final MasterKey master;
     private final List<Event> events = new ArrayList<>();
 
-    Tx(Connection connection, Dialect dialect) {
+    Tx(Connection connection, Dialect dialect, MasterKey master) {
         this.connection = connection;
         this.dialect = dialect;
+        this.master = master;
     }
 
     /** What will become a leaf when the transaction ends. */
@@ -67,6 +70,34 @@ public final class Tx {
 
     public Judgements judgements() {
         return new Judgements(this);
+    }
+
+    public Claims claims() {
+        return new Claims(this);
+    }
+
+    public Readings readings() {
+        return new Readings(this);
+    }
+
+    public Endings endings() {
+        return new Endings(this);
+    }
+
+    public PersonLinks personLinks() {
+        return new PersonLinks(this);
+    }
+
+    public Outbox outbox() {
+        return new Outbox(this);
+    }
+
+    public Waits waits() {
+        return new Waits(this);
+    }
+
+    public CaseKeys caseKeys() {
+        return new CaseKeys(this, master);
     }
 
     public Users users() {

@@ -1,6 +1,7 @@
 package org.tidegate.work;
 
 import java.time.Instant;
+import java.util.Optional;
 import org.tidegate.finding.DiscrepancyCode;
 
 /**
@@ -8,6 +9,7 @@ import org.tidegate.finding.DiscrepancyCode;
  *
  * @param assessment number of the assessment that the person saw
  * @param reasonCode one of the codes that the rules list
+ * @param note in the person's own words
  */
 public record Judgement(
         SubmissionId submission,
@@ -16,7 +18,8 @@ public record Judgement(
         Decision decision,
         String reasonCode,
         UserId who,
-        Instant when) {
+        Instant when,
+        Optional<String> note) {
 
     public enum Decision {
         /** It does not stand in the way. */

@@ -33,4 +33,10 @@ public record Submission(
     public Submission {
         messages = List.copyOf(messages);
     }
+
+    /** The same one step on, in another state. */
+    public Submission in(SubmissionState next) {
+        return new Submission(
+                id, next, messages, test, urgent, arrived, due, savable, neededBy, assessment, version + 1);
+    }
 }
