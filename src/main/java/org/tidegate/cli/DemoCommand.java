@@ -19,6 +19,7 @@ import org.tidegate.casework.DeskConfig;
 import org.tidegate.console.ConsoleServer;
 import org.tidegate.console.Passwords;
 import org.tidegate.rules.Rules;
+import org.tidegate.store.QuarantinedLot;
 import org.tidegate.work.Role;
 import org.tidegate.work.User;
 import org.tidegate.work.UserId;
@@ -138,7 +139,9 @@ final class DemoCommand implements Callable<Integer> {
         desk.books().replace(SampleMorning.book(), UserId.DAEMON);
         desk.store().write(tx -> {
             tx.registers().add(SampleMorning.OUTAGE);
-            tx.registers().quarantine(SampleMorning.QUARANTINED_LOT, START);
+            tx.registers()
+                    .quarantine(new QuarantinedLot(
+                            SampleMorning.QUARANTINED_LOT, START, "as the sample's story says", UserId.DAEMON));
             return true;
         });
         return desk;
