@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.tidegate.finding.SubjectReading;
 
 /**
@@ -40,9 +41,8 @@ final class Alternatives {
     }
 
     private static Set<String> words(Optional<String> name) {
-        return name.stream()
-                .flatMap(n -> PersonName.of(n).tokens().stream())
-                .map(NameToken::plain)
+        return name.map(PersonName::of).stream()
+                .flatMap(n -> Stream.concat(n.tokens().stream().map(NameToken::plain), n.suffix().stream()))
                 .collect(Collectors.toSet());
     }
 

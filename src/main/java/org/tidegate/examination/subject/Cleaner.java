@@ -25,7 +25,7 @@ final class Cleaner {
             int c = s.codePointAt(i);
             int end = i + Character.charCount(c);
             if (c < 0x80) {
-                out.append(c < 0x20 || c == 0x7F ? ' ' : (char) c, i);
+                out.append(c < 0x20 || c == 0x7F || c == '_' ? ' ' : (char) c, i);
             } else {
                 end = clusterEnd(s, end);
                 append(out, s.substring(i, end), c, i);

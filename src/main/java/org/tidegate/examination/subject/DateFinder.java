@@ -25,7 +25,12 @@ final class DateFinder implements Finder {
     }
 
     private static boolean partOfMore(Line line, int at) {
-        return line.isSign(at - 1, ".:/-") && line.glued(at) && line.glued(at - 1) && line.isNumber(at - 2);
+        boolean slashBetween = line.isSign(at - 1, "/") && line.isSign(at - 3, ".:-") && line.isSign(at + 1, ".-");
+        return line.isSign(at - 1, ".:/-")
+                && line.glued(at)
+                && line.glued(at - 1)
+                && line.isNumber(at - 2)
+                && !slashBetween;
     }
 
     private static void parts(Line line, int at, Candidates out) {

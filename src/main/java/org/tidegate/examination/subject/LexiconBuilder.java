@@ -6,11 +6,16 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.UnaryOperator;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import org.tidegate.rules.WordKind;
 
 /** Gathers the meanings of each phrase; the same word may come from many languages. */
 final class LexiconBuilder {
+
+    /** Such a phrase is its own key. */
+    private static final Pattern PLAIN = Pattern.compile("[a-z]+( [a-z]+)*");
 
     private static final class Draft {
         int month;
@@ -21,16 +26,33 @@ final class LexiconBuilder {
         Integer dayOffset;
 
         int number = -1;
+        long languages;
         final Set<WordKind> kinds = EnumSet.noneOf(WordKind.class);
         Optional<String> clinic = Optional.empty();
 
         Meaning done() {
-            return new Meaning(month, weekday, hours, dayOffset, number, Set.copyOf(kinds), clinic);
+            return new Meaning(month, weekday, hours, dayOffset, number, languages, Set.copyOf(kinds), clinic);
         }
     }
 
-    private final Map<String, Draft> drafts = new LinkedHashMap<>();
-    private final Tokenizer tokenizer = new Tokenizer(s -> 0);
+    private static final Tokenizer TOKENIZER = new Tokenizer(s -> 0);
+
+    private final Map<String, Draft> drafts;
+    private final UnaryOperator<String> keys;
+
+    LexiconBuilder() {
+        this(new LinkedHashMap<>(), LexiconBuilder::key);
+    }
+
+    private LexiconBuilder(Map<String, Draft> drafts, UnaryOperator<String> keys) {
+        this.drafts = drafts;
+        this.keys = keys;
+    }
+
+    /** Adds to the same lexicon, but takes phrases that are keys already. */
+    LexiconBuilder byKey() {
+        return new LexiconBuilder(drafts, UnaryOperator.identity());
+    }
 
     LexiconBuilder month(String phrase, int month) {
         Draft d = draft(phrase);
@@ -55,9 +77,11 @@ final class LexiconBuilder {
         return this;
     }
 
-    LexiconBuilder number(String phrase, int number) {
+    /** @param languages bits of {@link Languages} */
+    LexiconBuilder number(String phrase, int number, long languages) {
         Draft d = draft(phrase);
         d.number = d.number < 0 ? number : d.number;
+        d.languages |= d.number == number ? languages : 0;
         return this;
     }
 
@@ -72,9 +96,12 @@ final class LexiconBuilder {
     }
 
     /** The folded words of a phrase with single spaces, as the lexicon and its users write keys. */
-    String key(String phrase) {
+    static String key(String phrase) {
+        if (PLAIN.matcher(phrase).matches()) {
+            return phrase;
+        }
         StringBuilder out = new StringBuilder();
-        for (Token t : tokenizer.tokens(Cleaner.clean(phrase, 200).text(), 20)) {
+        for (Token t : TOKENIZER.tokens(Cleaner.clean(phrase, 200).text(), 20)) {
             if (t.kind() != Token.Kind.SIGN) {
                 out.append(out.isEmpty() ? "" : " ").append(t.key());
             }
@@ -83,16 +110,21 @@ final class LexiconBuilder {
     }
 
     private Draft draft(String phrase) {
-        return drafts.computeIfAbsent(key(phrase), k -> new Draft());
+        return drafts.computeIfAbsent(keys.apply(phrase), k -> new Draft());
     }
 
     Lexicon done() {
+        return Lexicon.of(meanings());
+    }
+
+    /** By phrase: folded words with single spaces. */
+    Map<String, Meaning> meanings() {
         Map<String, Meaning> meanings = new LinkedHashMap<>();
         drafts.forEach((key, draft) -> {
             if (!key.isEmpty()) {
                 meanings.put(key, draft.done());
             }
         });
-        return Lexicon.of(meanings);
+        return meanings;
     }
 }

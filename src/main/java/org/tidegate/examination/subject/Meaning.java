@@ -13,6 +13,7 @@ import org.tidegate.rules.WordKind;
  * @param hours a bit for each hour of the day that a day-period word covers, 0 for none
  * @param dayOffset days from today, for relative words
  * @param number value of a number word, -1 for none
+ * @param languages those in which it is that number word: bits of {@link Languages}
  */
 record Meaning(
         int month,
@@ -20,10 +21,11 @@ record Meaning(
         int hours,
         @Nullable Integer dayOffset,
         int number,
+        long languages,
         Set<WordKind> kinds,
         Optional<String> clinic) {
 
-    static final Meaning NONE = new Meaning(0, 0, 0, null, -1, Set.of(), Optional.empty());
+    static final Meaning NONE = new Meaning(0, 0, 0, null, -1, 0, Set.of(), Optional.empty());
 
     boolean is(WordKind kind) {
         return kinds.contains(kind);
@@ -31,6 +33,24 @@ record Meaning(
 
     boolean unknown() {
         return kinds.isEmpty() && !calendar() && number < 0 && clinic.isEmpty();
+    }
+
+    /** A word that mails about tests are made of, and hardly anybody's name. */
+    boolean wordOfMail() {
+        return is(WordKind.FILLER)
+                || is(WordKind.RESULT)
+                || is(WordKind.NAME_CUE)
+                || is(WordKind.TIME_CUE)
+                || is(WordKind.NOTICE)
+                || is(WordKind.BUSINESS);
+    }
+
+    /** Announces a number or code. */
+    boolean label() {
+        return is(WordKind.LABEL)
+                || is(WordKind.REFERENCE_LABEL)
+                || is(WordKind.MARK_LABEL)
+                || is(WordKind.BIRTH_LABEL);
     }
 
     /** Part of dates and times only. */

@@ -15,6 +15,7 @@ final class NameRun {
     private final StringBuilder text = new StringBuilder();
 
     private int full;
+    private int heavy;
     private int initials;
     private int known;
     private int lower;
@@ -90,9 +91,10 @@ final class NameRun {
                     full == 0 && line.is(i - 1, WordKind.FILLER) && !line.is(i - 1, WordKind.PARTICLE) ? 0.7 : 0.05;
         } else {
             full++;
+            heavy += particle ? 0 : 1;
             known += supported ? 1 : 0;
             strange += supported ? 0 : 1;
-            penalties += meant(m, supported);
+            penalties += meant(i, m, supported);
             casing(t.text());
         }
         glue = "";
@@ -109,27 +111,31 @@ final class NameRun {
         return capitalLetter ? word : word + 0.6;
     }
 
-    private static double meant(Meaning m, boolean supported) {
+    private double meant(int i, Meaning m, boolean supported) {
         if (m.unknown()) {
             return 0;
         }
         double share = supported ? 0.1 : 1;
-        boolean clinic = m.clinic().isPresent();
-        boolean word = clinic
-                || m.is(WordKind.FILLER)
-                || m.is(WordKind.RESULT)
-                || m.is(WordKind.NAME_CUE)
-                || m.is(WordKind.LABEL)
-                || m.is(WordKind.TIME_CUE)
-                || m.is(WordKind.NOTICE)
-                || m.is(WordKind.BUSINESS)
-                || m.is(WordKind.REFERENCE_LABEL)
-                || m.is(WordKind.MARK_LABEL)
-                || m.is(WordKind.BIRTH_LABEL);
-        if (word) {
-            return clinic ? NOT_A_NAME : NOT_A_NAME * share;
+        if (m.clinic().isPresent()) {
+            return NOT_A_NAME;
         }
-        return m.calendar() || m.number() >= 0 ? CALENDAR_WORD * share : 0.2 * share;
+        if (m.wordOfMail()) {
+            return NOT_A_NAME * share;
+        }
+        if (m.label()) {
+            return labels(i) ? NOT_A_NAME * share : CALENDAR_WORD * share;
+        }
+        boolean day = m.month() == 0 || m.number() >= 0 || line.isNumber(i + 1) || line.isNumber(i - 1);
+        return (m.calendar() || m.number() >= 0) && day ? CALENDAR_WORD * share : 0.2 * share;
+    }
+
+    /** Something to be labelled follows: a number, or what stands behind a colon. */
+    private boolean labels(int i) {
+        return !Character.isUpperCase(line.token(i).text().codePointAt(0))
+                || line.isNumber(i + 1)
+                || line.isSign(i + 1, ":=#")
+                || line.isSign(i + 1, ".") && line.isNumber(i + 2)
+                || line.isWord(i + 1) && line.glued(i + 2) && line.isNumber(i + 2);
     }
 
     private void casing(String word) {
@@ -159,7 +165,7 @@ final class NameRun {
         }
         if (!suffix) {
             commaSeen = true;
-            penalties += full > 1 ? 1.2 : 0.5;
+            penalties += heavy > 1 ? 1.2 : 0.5;
         }
         afterComma = true;
         open = true;

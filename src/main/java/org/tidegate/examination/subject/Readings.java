@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import org.tidegate.examination.subject.Candidate.Days;
 import org.tidegate.examination.subject.Candidate.Field;
 import org.tidegate.finding.SubjectReading;
@@ -51,11 +52,14 @@ final class Readings {
     List<SubjectReading> of(Cover.Whole whole) {
         Map<Field, Candidate> parts = new EnumMap<>(Field.class);
         whole.parts().forEach(c -> parts.putIfAbsent(c.field(), c));
-        if (notice || business && !supported(parts)) {
+        if (notice || business && !supported(parts.get(Field.NAME))) {
             parts.remove(Field.NAME);
         }
         Optional<ClockTime> clock = value(parts, Field.TIME, ClockTime.class);
         if (clock.isEmpty()) {
+            if (doubtfulAlone(parts.get(Field.NAME))) {
+                parts.remove(Field.NAME);
+            }
             return List.of(reading(parts, Optional.empty(), whole.cost() + MISSING));
         }
         return resolver
@@ -69,8 +73,21 @@ final class Readings {
                 .toList();
     }
 
-    private boolean supported(Map<Field, Candidate> parts) {
-        Candidate name = parts.get(Field.NAME);
+    /** Without a time beside it, one word or words in lower case are a name only where the sender bears it. */
+    private boolean doubtfulAlone(@Nullable Candidate name) {
+        if (name == null || supported(name)) {
+            return false;
+        }
+        int capitals = 0;
+        for (int i = name.from(); i < name.to(); i++) {
+            boolean capital = line.isWord(i)
+                    && !Character.isLowerCase(line.token(i).text().codePointAt(0));
+            capitals += capital ? 1 : 0;
+        }
+        return capitals < 2;
+    }
+
+    private boolean supported(@Nullable Candidate name) {
         if (name == null) {
             return false;
         }

@@ -8,14 +8,21 @@ import java.util.List;
  * @param elements words, or the slots {@code {h}} and {@code {m}}; {@code {H}} and {@code {M}} take words only
  * @param minutes added to the hour
  * @param spoken how often the spoken minutes count: 1 after, -1 before, 0 for patterns without
+ * @param rough about that time only
+ * @param languages whose number words fill the slots: bits of {@link Languages}, 0 for any
  */
-record SpokenPattern(List<String> elements, int minutes, int spoken) {
+record SpokenPattern(List<String> elements, int minutes, int spoken, boolean rough, long languages) {
 
-    static SpokenPattern of(String pattern, String formula) {
+    static SpokenPattern of(String pattern, String formula, long languages) {
         int spoken = formula.endsWith("-m") ? -1 : formula.endsWith("m") ? 1 : 0;
-        String fixed = formula.replaceAll("[+-]m$", "");
+        String fixed = formula.replaceAll("^~|[+-]m$", "");
         int minutes = fixed.isEmpty() ? 0 : Integer.parseInt(fixed);
-        return new SpokenPattern(List.of(pattern.split(" ")), minutes, spoken);
+        return new SpokenPattern(List.of(pattern.split(" ")), minutes, spoken, formula.startsWith("~"), languages);
+    }
+
+    /** The number word belongs to a language that says the time like this. */
+    boolean takes(Meaning number) {
+        return number.number() >= 0 && (languages == 0 || (languages & number.languages()) != 0);
     }
 
     boolean startsWithSlot() {

@@ -15,8 +15,13 @@ final class SpokenTimes implements Finder {
     private final List<SpokenPattern> numberFirst = new ArrayList<>();
 
     SpokenTimes() {
+        long languages = 0;
         for (Resources.Row row : Resources.rows("spoken-times.txt")) {
-            SpokenPattern pattern = SpokenPattern.of(row.key(), row.value());
+            if (row.key().equals("language")) {
+                languages = row.value().equals("any") ? 0 : Languages.bits(row.value());
+                continue;
+            }
+            SpokenPattern pattern = SpokenPattern.of(row.key(), row.value(), languages);
             if (pattern.startsWithSlot()) {
                 numberFirst.add(pattern);
             } else {
@@ -31,7 +36,7 @@ final class SpokenTimes implements Finder {
     public void find(Line line, int at, Candidates out) {
         fixed(line, at, out);
         boolean number = line.isNumber(at)
-                || line.matches(at).stream().anyMatch(m -> m.meaning().number() >= 0);
+                || line.matches(at).stream().anyMatch(m -> m.meaning().number() >= 0 || Run.named(m.meaning()) > 0);
         List<SpokenPattern> patterns =
                 number ? numberFirst : byFirstWord.getOrDefault(line.token(at).key(), List.of());
         patterns.forEach(p -> new Run(line, p, out).match(0, at, at, new Said(-1, 0, 0)));
@@ -91,14 +96,21 @@ final class SpokenTimes implements Finder {
                 match(element + 1, i + 1, start, said.with(hour, line.token(i).number(), true));
             }
             for (Lexicon.Match m : line.matches(i)) {
-                if (m.meaning().number() >= 0) {
+                if (pattern.takes(m.meaning())) {
                     match(
                             element + 1,
                             i + m.length(),
                             start,
                             said.with(hour, m.meaning().number(), false));
+                } else if (hour && pattern.elements().size() > 2 && named(m.meaning()) > 0) {
+                    match(element + 1, i + m.length(), start, said.with(true, named(m.meaning()), false));
                 }
             }
+        }
+
+        /** Noon and midnight as hours: ten to midnight. */
+        private static int named(Meaning m) {
+            return m.is(WordKind.NOON) ? 12 : m.is(WordKind.MIDNIGHT) ? LAST_HOUR : 0;
         }
 
         private void emit(int from, int to, Said said) {
@@ -112,9 +124,13 @@ final class SpokenTimes implements Finder {
             }
             int minutes = pattern.time(Math.max(0, said.hour()), said.minute());
             boolean known = said.hour() > 12 || said.hour() < 0 || minutes >= 13 * 60;
-            double cost = 0.4 + 0.8 * said.digits() + (pattern.elements().size() < 3 ? 0.3 : 0);
+            double cost =
+                    0.4 + 0.8 * said.digits() + (pattern.elements().size() < 3 ? 0.3 : 0) + (pattern.rough() ? 1.5 : 0);
             out.add(new Candidate(
                     Candidate.Field.TIME, from, to, cost - 0.2 * (to - from), ClockTime.of(minutes, known)));
+            if (pattern.rough()) {
+                out.add(Candidate.skip(from, to, 0.3));
+            }
         }
     }
 }

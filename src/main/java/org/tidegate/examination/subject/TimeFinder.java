@@ -83,7 +83,12 @@ final class TimeFinder implements Finder {
     }
 
     private static boolean insideLongerNumber(Line line, int at) {
-        return line.isSign(at - 1, ".:/,-+") && line.glued(at) && line.glued(at - 1) && line.isNumber(at - 2)
+        boolean slashBetween = line.isSign(at - 1, "/") && line.isSign(at - 3, ".:-") && line.isSign(at + 1, ".:");
+        return line.isSign(at - 1, ".:/,-+")
+                        && line.glued(at)
+                        && line.glued(at - 1)
+                        && line.isNumber(at - 2)
+                        && !slashBetween
                 || line.isSign(at - 1, "+") && line.glued(at)
                 || line.glued(at) && line.isWord(at - 1) && codeBefore(line, at - 1);
     }
@@ -134,6 +139,9 @@ final class TimeFinder implements Finder {
         boolean sign = line.isSign(at + 1, SEPARATORS);
         boolean unit = line.length(at + 1, WordKind.HOUR_UNIT) == 1
                 && line.token(at + 1).text().length() <= 6;
+        if (unit && line.isSign(at + 2, ".") && line.isNumber(at + 3)) {
+            return at + 3;
+        }
         if (!sign && !unit || !line.isNumber(at + 2)) {
             return -1;
         }

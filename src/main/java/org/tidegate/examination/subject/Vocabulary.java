@@ -18,8 +18,7 @@ final class Vocabulary {
         LexiconBuilder lexicon = new LexiconBuilder();
         fromRules(lexicon, rules.subjects());
         rules.clinics().forEach(c -> clinic(lexicon, c));
-        new CalendarWords(lexicon).addAll();
-        NumberWords.addAll(lexicon);
+        CldrTable.addTo(lexicon);
         return lexicon.done();
     }
 

@@ -74,7 +74,9 @@ final class Zones {
 
     /** A city or country with or without the word "time"; a bare one only where it names the clinic's own zone. */
     private Optional<Found> place(Line line, int at) {
-        boolean before = line.is(at, WordKind.TIME_CUE) || line.is(at, WordKind.HOUR_UNIT);
+        boolean before = line.is(at, WordKind.TIME_CUE)
+                || line.is(at, WordKind.HOUR_UNIT)
+                || ZoneTable.TIME_WORDS.contains(line.token(at).key());
         int from = before && line.isWord(at + 1) ? at + 1 : at;
         from = before && line.is(from, WordKind.OF) && line.isWord(from + 1) ? from + 1 : from;
         for (int length = 2; length >= 1; length--) {

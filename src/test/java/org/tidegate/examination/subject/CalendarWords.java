@@ -10,7 +10,6 @@ import com.ibm.icu.util.Calendar;
 import com.ibm.icu.util.TimeZone;
 import com.ibm.icu.util.ULocale;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 
 /** Months, weekdays, day periods and relative days of every language in CLDR, as ICU4J carries it. */
@@ -21,8 +20,16 @@ final class CalendarWords {
             "en", "es", "fr", "de", "pl", "pt", "it", "nl", "da", "nb", "no", "sv", "is", "fi", "ro", "tr", "uk", "ru",
             "el", "lt", "lv", "et", "cs", "sk", "hr", "hu", "bg", "id", "fil");
 
-    private static final Map<Direction, Integer> DAYS =
-            Map.of(Direction.LAST, -1, Direction.THIS, 0, Direction.NEXT, 1, Direction.LAST_2, -2);
+    private static final int SHORTEST_CUT = 4;
+
+    private record Day(Direction direction, int offset) {}
+
+    /** In this order: some languages have one word for yesterday and tomorrow, and tests lie behind. */
+    private static final List<Day> DAYS = List.of(
+            new Day(Direction.THIS, 0),
+            new Day(Direction.LAST, -1),
+            new Day(Direction.NEXT, 1),
+            new Day(Direction.LAST_2, -2));
 
     private final LexiconBuilder lexicon;
 
@@ -58,8 +65,20 @@ final class CalendarWords {
                 weekdays(symbols.getWeekdays(context, DateFormatSymbols.SHORT), 2);
             }
         }
+        if (locale.getLanguage().equals("en")) {
+            cutShort(symbols.getWeekdays());
+        }
         periods(locale);
         relativeDays(locale);
+    }
+
+    /** Tues, Thurs: how English also shortens its weekdays. */
+    private void cutShort(String[] weekdays) {
+        for (int d = Calendar.SUNDAY; d < weekdays.length; d++) {
+            for (int length = SHORTEST_CUT; length < weekdays[d].length() - 1; length++) {
+                lexicon.weekday(weekdays[d].substring(0, length), d == Calendar.SUNDAY ? 7 : d - 1);
+            }
+        }
     }
 
     private void months(String[] names, int shortest) {
@@ -109,11 +128,11 @@ final class CalendarWords {
     private void relativeDays(ULocale locale) {
         RelativeDateTimeFormatter format = RelativeDateTimeFormatter.getInstance(
                 locale, null, RelativeDateTimeFormatter.Style.LONG, DisplayContext.CAPITALIZATION_NONE);
-        DAYS.forEach((direction, offset) -> {
-            String word = format.format(direction, AbsoluteUnit.DAY);
+        for (Day day : DAYS) {
+            String word = format.format(day.direction(), AbsoluteUnit.DAY);
             if (word != null && spoken(word, 3)) {
-                lexicon.day(word, offset);
+                lexicon.day(word, day.offset());
             }
-        });
+        }
     }
 }

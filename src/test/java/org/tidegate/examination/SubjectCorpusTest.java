@@ -1,0 +1,75 @@
+package org.tidegate.examination;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Objects;
+import org.junit.jupiter.api.Assumptions;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.tidegate.booking.BookReader;
+import org.tidegate.booking.BookResult;
+import org.tidegate.examination.linkage.TestIndex;
+
+/** Reading and matching together, over the open subject lines (../shared/data/subject-lines) and over our own. */
+class SubjectCorpusTest {
+
+    private static final Path OPEN =
+            Path.of(System.getProperty("tidegate.data", "../shared/data")).resolve("subject-lines");
+
+    @ParameterizedTest
+    @ValueSource(strings = {"A", "B"})
+    void readsAndFindsWhatACarefulClerkDoes(String book) throws IOException {
+        Path lines = OPEN.resolve("visible-" + book + ".jsonl");
+        Assumptions.assumeTrue(Files.exists(lines), "skipped: no " + lines);
+        byte[] tests = Files.readAllBytes(OPEN.resolve("appointments-" + book + ".csv"));
+        CorpusScore score = CorpusScore.of(CorpusLine.ofJson(lines), index(tests));
+        assertThat(List.of(score.read(), score.told(), score.decided()))
+                .as(score.toString())
+                .containsOnly(1.0);
+    }
+
+    @Test
+    void readsOurOwnLines() throws IOException {
+        CorpusScore score = own(false);
+        System.out.println("Our own lines, seen: " + score);
+        assertFloors(score);
+    }
+
+    @Test
+    @EnabledIfSystemProperty(named = "corpus.unseen", matches = "true")
+    void readsOurOwnUnseenLines() throws IOException {
+        CorpusScore score = own(true);
+        System.out.println("Our own lines, unseen: " + score);
+        assertFloors(score);
+    }
+
+    /** What issue 5 asks of lines that were never seen. */
+    private static void assertFloors(CorpusScore score) {
+        assertThat(score.read()).as(score.toString()).isGreaterThanOrEqualTo(0.97);
+        assertThat(score.told()).as(score.toString()).isGreaterThanOrEqualTo(0.98);
+        assertThat(score.decided()).as(score.toString()).isGreaterThanOrEqualTo(0.98);
+        assertThat(score.wrongMatches()).as(score.toString()).isZero();
+    }
+
+    private static CorpusScore own(boolean unseen) throws IOException {
+        try (InputStream in = Objects.requireNonNull(SubjectCorpusTest.class.getResourceAsStream("corpus/book.csv"))) {
+            List<CorpusLine> lines =
+                    CorpusLine.own().stream().filter(l -> l.unseen() == unseen).toList();
+            return CorpusScore.of(lines, index(in.readAllBytes()));
+        }
+    }
+
+    private static TestIndex index(byte[] book) {
+        if (BookReader.read(book) instanceof BookResult.Read read) {
+            return TestIndex.of(read.book().tests());
+        }
+        throw new IllegalStateException("The book has faults");
+    }
+}
