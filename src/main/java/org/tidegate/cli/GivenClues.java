@@ -27,7 +27,7 @@ final class GivenClues {
     private static final int MOST = 200;
 
     private static final Pattern EVENT =
-            Pattern.compile("(epoch|test|photo|sent|hop|arrived|device_zero)(?:\\[(\\d{1,3})])?");
+            Pattern.compile("(epoch|test|photo|sent|hop|signed|arrived|device_zero)(?:\\[(\\d{1,3})])?");
     private static final Pattern ASSUMPTION = Pattern.compile("([a-z0-9-]+)(?:\\((.*)\\))?");
 
     private GivenClues() {}

@@ -9,6 +9,7 @@ import org.tidegate.booking.TestRecord;
 import org.tidegate.examination.checks.CheckInput;
 import org.tidegate.examination.checks.Checks;
 import org.tidegate.examination.checks.Photos;
+import org.tidegate.examination.checks.Transcription;
 import org.tidegate.examination.linkage.Candidate;
 import org.tidegate.examination.linkage.LinkageResult;
 import org.tidegate.examination.linkage.LinkageResult.Outcome;
@@ -126,7 +127,8 @@ public final class Assessor {
                     photos.cassette(),
                     !photos.cassette().isEmpty()));
         }
-        return judge.judge(new TimeCase(test, protocol, evidence, in.outages()));
+        return judge.judge(new TimeCase(
+                test, protocol, evidence, in.standing().transcription().flatMap(Transcription::time), in.outages()));
     }
 
     /** The reading that the match was made with; one that leaves the stated time out says nothing about time. */

@@ -18,6 +18,7 @@ import org.tidegate.message.Limits;
 import org.tidegate.message.MailMessage;
 import org.tidegate.message.Mailbox;
 import org.tidegate.message.MessageReader;
+import org.tidegate.message.RecordedKey;
 import org.tidegate.rules.LimitRules;
 import org.tidegate.rules.Rules;
 
@@ -45,7 +46,7 @@ public final class Inspector {
 
     /** Never fails on any bytes: what cannot be read becomes a recorded problem. */
     public Findings inspect(byte[] raw, DeliveryFacts facts) {
-        MailMessage message = MessageReader.read(raw, limits(rules.limits()));
+        MailMessage message = MessageReader.read(raw, limits(rules.limits()), RecordedKey.source(facts.dkimKeys()));
         Envelope envelope = message.envelope();
         PictureResult seen = pictures.examine(message.attachments(), message.problems(), facts);
         String words = envelope.subject().orElse("") + "\n" + envelope.text();

@@ -3,7 +3,7 @@ package org.tidegate.finding;
 /**
  * A point in time that clues speak about.
  *
- * @param index which photo or which hop (0 = the first one handed over); 0 for the other kinds
+ * @param index which photo, which hop (0 = the first one handed over) or which signature; 0 for the other kinds
  */
 public record Event(Kind kind, int index) {
 
@@ -18,6 +18,8 @@ public record Event(Kind kind, int index) {
         SENT,
         /** A mail server takes the message over. */
         HOP,
+        /** A domain signs it (DKIM). */
+        SIGNED,
         /** Our own boundary server takes it over. */
         ARRIVED,
         /** The moment at which a device's clock showed 1970-01-01T00:00 UTC: {@link #EPOCH} exactly where that clock is right. */
@@ -32,6 +34,10 @@ public record Event(Kind kind, int index) {
 
     public static Event photo(int index) {
         return new Event(Kind.PHOTO, index);
+    }
+
+    public static Event signed(int index) {
+        return new Event(Kind.SIGNED, index);
     }
 
     public static Event hop(int index) {

@@ -86,6 +86,7 @@ final class Authentication {
                 tags.getOrDefault("s", ""),
                 Optional.ofNullable(tags.get("t")).flatMap(Authentication::epoch),
                 signed,
+                !tags.containsKey("l"),
                 false);
     }
 

@@ -34,7 +34,7 @@ final class DkimCheck {
                 .filter(r -> r.getRecord() != null && isOf(r.getRecord(), s))
                 .toList();
         boolean holds = !own.isEmpty() && own.stream().allMatch(Result::isSuccess);
-        return new DkimSignature(s.domain(), s.selector(), s.time(), s.signedHeaders(), holds);
+        return new DkimSignature(s.domain(), s.selector(), s.time(), s.signedHeaders(), s.wholeBody(), holds);
     }
 
     private static boolean isOf(SignatureRecord record, DkimSignature s) {

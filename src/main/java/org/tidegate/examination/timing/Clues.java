@@ -49,6 +49,7 @@ final class Clues {
             case PHOTO -> "the photo was taken";
             case SENT -> "the message was sent";
             case HOP -> "a mail server took the message over";
+            case SIGNED -> "a mail server signed the message";
             case ARRIVED -> "the message reached us";
         };
     }

@@ -51,6 +51,7 @@ record DrawnClue(String lane, String what, Optional<Instant> from, Optional<Inst
             case PHOTO -> "photo";
             case SENT -> "sent";
             case HOP -> "taken over";
+            case SIGNED -> "signed";
             case ARRIVED -> "arrived";
             case EPOCH, DEVICE_ZERO -> "";
         };

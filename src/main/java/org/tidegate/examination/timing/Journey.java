@@ -9,6 +9,7 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.tidegate.finding.Clock;
 import org.tidegate.finding.Event;
+import org.tidegate.message.Envelope;
 import org.tidegate.message.HeaderDate;
 import org.tidegate.message.TraceHop;
 import org.tidegate.rules.TimingRules;
@@ -20,11 +21,13 @@ final class Journey {
     static final Duration SECOND = Duration.ofMillis(999);
 
     private final Arrival arrival;
+    private final Signatures signatures;
     private final TimingRules rules;
     private final Wording wording;
 
-    Journey(Arrival arrival, TimingRules rules, Wording wording) {
+    Journey(Envelope envelope, Arrival arrival, TimingRules rules, Wording wording) {
         this.arrival = arrival;
+        this.signatures = new Signatures(envelope, arrival.time(), rules, wording);
         this.rules = rules;
         this.wording = wording;
     }
@@ -42,6 +45,7 @@ final class Journey {
             last = Event.hop(k);
         }
         order.add(Clues.order(last, Event.ARRIVED));
+        order.addAll(signatures.order());
         return order;
     }
 
@@ -66,12 +70,11 @@ final class Journey {
         });
     }
 
-    /** Hops whose times may prove something: see {@link #doubtful}. */
-    List<Constraint> trustedHops() {
-        return IntStream.range(doubtful(), arrival.foreign().size())
-                .boxed()
-                .flatMap(k -> hopClue(k).stream())
-                .toList();
+    /** Hops whose times may prove something, see {@link #doubtful}, and signatures. */
+    List<Constraint> trustedStamps() {
+        Stream<Constraint> hops =
+                IntStream.range(doubtful(), arrival.foreign().size()).boxed().flatMap(k -> hopClue(k).stream());
+        return Stream.concat(hops, signatures.clues().stream()).toList();
     }
 
     /** A time written on the way, before which the message was sent. */
@@ -91,7 +94,9 @@ final class Journey {
                         d.instant(),
                         "Date",
                         "the message itself says that it was sent at " + wording.time(d.instant())));
-        return Stream.concat(hops, written).toList();
+        return Stream.of(hops, signatures.stamps().stream(), written)
+                .flatMap(s -> s)
+                .toList();
     }
 
     Optional<Instant> arrived() {

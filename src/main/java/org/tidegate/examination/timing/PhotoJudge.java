@@ -46,21 +46,51 @@ final class PhotoJudge {
 
     /** @param date the message's Date where the same phone seems to have written it; given up where no zone lets it stand */
     Result judge(Question question, Optional<HeaderDate> date) {
-        List<Tried> tried = attempt(date);
-        if (date.isPresent() && tried.stream().noneMatch(Tried::remains)) {
-            tried = attempt(Optional.empty());
+        List<ZoneCase> zones = ZoneCase.of(capture.device(), date, rules);
+        Tried best = attempt(zones.get(0), clues(date));
+        return atOnce(question, best).orElseGet(() -> judge(question, date, best, zones.subList(1, zones.size())));
+    }
+
+    /** What the best-founded zone decides by itself: the others could not change it. */
+    private static Optional<Result> atOnce(Question question, Tried best) {
+        if (!best.remains()) {
+            return Optional.empty();
         }
+        for (Level level : List.of(Level.RECORDED, Level.NETWORK, Level.DEVICE)) {
+            Answer answer = best.run().answer(question, level);
+            if (answer.verdict() == Verdict.INSIDE || (answer.decided() && level != Level.DEVICE)) {
+                return Optional.of(result(answer, level, best.run()));
+            }
+        }
+        return Optional.empty();
+    }
+
+    private Result judge(Question question, Optional<HeaderDate> date, Tried best, List<ZoneCase> others) {
+        List<Tried> tried = new ArrayList<>(List.of(best));
+        tried.addAll(attempt(others, date));
+        if (date.isPresent() && tried.stream().noneMatch(Tried::remains)) {
+            return judge(question, attempt(ZoneCase.of(capture.device(), Optional.empty(), rules), Optional.empty()));
+        }
+        Result result = judge(question, tried);
+        List<ZoneCase> journeys = ZoneCase.changedBetween(capture.device(), date, rules);
+        if (result.answer().verdict() != Verdict.OUTSIDE || journeys.isEmpty()) {
+            return result;
+        }
+        tried.addAll(attempt(journeys, date));
         return judge(question, tried);
     }
 
-    private List<Tried> attempt(Optional<HeaderDate> date) {
-        PhotoClues clues = new PhotoClues(capture, date, journey.firstHop(), rules, wording);
-        return ZoneCase.of(capture.device(), date, rules).stream()
-                .map(zone -> attempt(zone, clues.in(zone)))
-                .toList();
+    private List<Tried> attempt(List<ZoneCase> zones, Optional<HeaderDate> date) {
+        PhotoClues clues = clues(date);
+        return zones.stream().map(zone -> attempt(zone, clues)).toList();
     }
 
-    private Tried attempt(ZoneCase zone, PhotoClues.InZone photo) {
+    private PhotoClues clues(Optional<HeaderDate> date) {
+        return new PhotoClues(capture, date, journey.firstHop(), rules, wording);
+    }
+
+    private Tried attempt(ZoneCase zone, PhotoClues ofPhoto) {
+        PhotoClues.InZone photo = ofPhoto.in(zone);
         List<Constraint> clues = new ArrayList<>(shared);
         clues.addAll(photo.clues());
         CaseRun run = new CaseRun(Assumptions.allowed(clues, rules), wording);

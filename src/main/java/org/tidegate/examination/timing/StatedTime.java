@@ -1,7 +1,9 @@
 package org.tidegate.examination.timing;
 
 import java.time.Instant;
+import java.time.LocalDate;
 import java.time.LocalDateTime;
+import java.time.LocalTime;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
@@ -11,19 +13,54 @@ import org.tidegate.finding.SubjectReading;
 import org.tidegate.message.HeaderDate;
 
 /**
- * The test time that a participant stated, set against the clinic's own record.
+ * A test time that a participant stated, set against the clinic's own record.
  *
+ * @param source where the participant wrote it
  * @param time the reading of it that fits the record, else the plain one
  * @param fits whether it lies within the record's bounds
  * @param leansOn what that reading leans on
  */
-record StatedTime(Instant time, boolean fits, List<Assumption> leansOn) {
+record StatedTime(Source source, Instant time, boolean fits, List<Assumption> leansOn) {
+
+    /** Where the participant wrote it. */
+    enum Source {
+        MESSAGE("stated test time", "the participant wrote "),
+        CASSETTE("cassette, as the reader transcribed it", "the participant wrote on the cassette ");
+
+        private final String place;
+        private final String words;
+
+        Source(String place, String words) {
+            this.place = place;
+            this.words = words;
+        }
+
+        String place() {
+            return place;
+        }
+
+        String words() {
+            return words;
+        }
+    }
 
     /** Bounds of the clinic's record and the zone in which walls are read. */
     interface ClinicRecord {
         boolean admits(Instant time);
 
         List<Instant> instants(LocalDateTime wall);
+    }
+
+    /** The time on the cassette: a wall of the clinic's zone on the day of the test, or on a twelve-hour clock. */
+    static StatedTime onCassette(LocalTime time, LocalDate day, ClinicRecord record) {
+        List<LocalDateTime> walls = time.getHour() < 12
+                ? List.of(day.atTime(time), day.atTime(time.plusHours(12)))
+                : List.of(day.atTime(time));
+        return best(walls.stream()
+                        .flatMap(w -> record.instants(w).stream())
+                        .map(t -> candidate(Source.CASSETTE, t, record, List.of(Assumptions.STATED_IS_TIMER)))
+                        .toList())
+                .orElseThrow();
     }
 
     static Optional<StatedTime> of(Optional<SubjectReading> reading, Optional<HeaderDate> date, ClinicRecord record) {
@@ -35,23 +72,28 @@ record StatedTime(Instant time, boolean fits, List<Assumption> leansOn) {
         List<StatedTime> candidates = new ArrayList<>();
         for (LocalDateTime w : meanings(reading, wall)) {
             for (Instant time : record.instants(w)) {
-                candidates.add(candidate(time, record, List.of(Assumptions.STATED_IS_TIMER)));
+                candidates.add(candidate(Source.MESSAGE, time, record, List.of(Assumptions.STATED_IS_TIMER)));
             }
         }
         phoneOffset(reading, date)
                 .map(o -> candidate(
+                        Source.MESSAGE,
                         wall.toInstant(o),
                         record,
                         List.of(Assumptions.STATED_IN_PHONE_ZONE, Assumptions.STATED_IS_TIMER)))
                 .ifPresent(candidates::add);
+        return best(candidates);
+    }
+
+    private static Optional<StatedTime> best(List<StatedTime> candidates) {
         return candidates.stream()
                 .filter(StatedTime::fits)
                 .findFirst()
                 .or(() -> candidates.stream().findFirst());
     }
 
-    private static StatedTime candidate(Instant time, ClinicRecord record, List<Assumption> leansOn) {
-        return new StatedTime(time, record.admits(time), leansOn);
+    private static StatedTime candidate(Source source, Instant time, ClinicRecord record, List<Assumption> leansOn) {
+        return new StatedTime(source, time, record.admits(time), leansOn);
     }
 
     /** A wall without a date may belong to the day before or after; an hour up to twelve may be meant on a twelve-hour clock. */

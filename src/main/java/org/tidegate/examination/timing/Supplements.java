@@ -54,6 +54,6 @@ final class Supplements {
     private Stream<Constraint> arrival(MessageEvidence message, Event event, String what) {
         Arrival arrival =
                 Arrival.of(message.findings().envelope(), message.findings().delivered(), rules);
-        return new Journey(arrival, rules, wording).arrivalClue(event, what).stream();
+        return new Journey(message.findings().envelope(), arrival, rules, wording).arrivalClue(event, what).stream();
     }
 }

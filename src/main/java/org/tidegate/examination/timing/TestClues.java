@@ -49,11 +49,11 @@ final class TestClues {
         };
     }
 
-    List<Constraint> clues(Optional<StatedTime> stated) {
+    List<Constraint> clues(List<StatedTime> stated) {
         List<Constraint> clues = new ArrayList<>();
         clues.add(timer().map(this::timerClue).orElseGet(this::slotClue));
         if (timer().isEmpty()) {
-            stated.filter(StatedTime::fits).map(this::statedClue).ifPresent(clues::add);
+            stated.stream().filter(StatedTime::fits).map(this::statedClue).forEach(clues::add);
         }
         return clues;
     }
@@ -62,7 +62,7 @@ final class TestClues {
     String misfit(StatedTime stated) {
         String record = timer().map(t -> "the observer started the timer at " + wording.time(t))
                 .orElseGet(() -> "the slot with its margins is " + slotSpan());
-        return "the participant wrote " + wording.time(stated.time()) + ", but " + record;
+        return stated.source().words() + wording.time(stated.time()) + ", but " + record;
     }
 
     private String slotSpan() {
@@ -97,8 +97,8 @@ final class TestClues {
         Duration within = rules.statedWithin();
         return new Clues.Source(
                         WORDS,
-                        "stated test time",
-                        "the participant wrote " + wording.time(stated.time()) + ", give or take "
+                        stated.source().place(),
+                        stated.source().words() + wording.time(stated.time()) + ", give or take "
                                 + Wording.span(within),
                         stated.leansOn(),
                         Duration.ZERO,

@@ -7,6 +7,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.tidegate.examination.timing.TimeJudgement.ClockTimes;
 import org.tidegate.examination.timing.TimeJudgement.Conflict;
 import org.tidegate.examination.timing.TimeJudgement.PhotoRef;
@@ -35,7 +36,7 @@ public final class TimeJudge {
 
     public TimeJudgement judge(TimeCase c) {
         TestClues test = new TestClues(c.test(), rules, wording(c));
-        Optional<StatedTime> stated = stated(c, test);
+        List<StatedTime> stated = stated(c, test);
         List<Constraint> testClues = Assumptions.allowed(test.clues(stated), rules);
         List<Judged> photos = photos(c, testClues);
         Optional<Judged> photo = governing(photos);
@@ -48,21 +49,20 @@ public final class TimeJudge {
                 sent.softened(),
                 sent.outage(),
                 photo.flatMap(p -> conflict(p.result())),
-                stated.filter(s -> !s.fits()).map(test::misfit),
+                stated.stream().filter(s -> !s.fits()).map(test::misfit).reduce((a, b) -> a + "; " + b),
                 photo.filter(p -> !p.timed()).isPresent(),
                 photo.flatMap(p -> p.result().clock()),
                 clockTimes(c, test, stated));
     }
 
-    private Optional<StatedTime> stated(TimeCase c, TestClues test) {
-        for (MessageEvidence message : c.messages()) {
-            Optional<StatedTime> stated =
-                    StatedTime.of(message.reading(), envelope(message).date(), test.record());
-            if (stated.isPresent()) {
-                return stated;
-            }
-        }
-        return Optional.empty();
+    /** What the first message that states a test time says, and what stands on the cassette. */
+    private List<StatedTime> stated(TimeCase c, TestClues test) {
+        Stream<StatedTime> written = c.messages().stream()
+                .flatMap(m -> StatedTime.of(m.reading(), envelope(m).date(), test.record()).stream())
+                .limit(1);
+        Stream<StatedTime> transcribed = c.onCassette().stream()
+                .map(t -> StatedTime.onCassette(t, wording(c).day(), test.record()));
+        return Stream.concat(written, transcribed).toList();
     }
 
     private List<Judged> photos(TimeCase c, List<Constraint> testClues) {
@@ -89,7 +89,7 @@ public final class TimeJudge {
         List<Constraint> shared = new ArrayList<>(testClues);
         shared.addAll(journey.order());
         journey.arrivalClue().ifPresent(shared::add);
-        shared.addAll(journey.trustedHops());
+        shared.addAll(journey.trustedStamps());
         return shared;
     }
 
@@ -168,7 +168,7 @@ public final class TimeJudge {
     }
 
     private Journey journey(TimeCase c, MessageEvidence message) {
-        return new Journey(arrival(message), rules, wording(c));
+        return new Journey(envelope(message), arrival(message), rules, wording(c));
     }
 
     private Arrival arrival(MessageEvidence message) {
@@ -193,9 +193,12 @@ public final class TimeJudge {
         return "It cannot be that " + setAside.words() + ": " + String.join(", but ", others) + ".";
     }
 
-    private ClockTimes clockTimes(TimeCase c, TestClues test, Optional<StatedTime> stated) {
+    private ClockTimes clockTimes(TimeCase c, TestClues test, List<StatedTime> stated) {
         Instant start = test.timer()
-                .or(() -> stated.filter(StatedTime::fits).map(StatedTime::time))
+                .or(() -> stated.stream()
+                        .filter(StatedTime::fits)
+                        .map(StatedTime::time)
+                        .findFirst())
                 .orElseGet(() -> c.test().appointment().slotStart().toInstant());
         Question deadline = SentJudge.deadline(c.protocol(), slotEnd(c), Event.ARRIVED);
         Instant from = deadline.earlier().equals(Event.EPOCH) ? Instant.EPOCH : start;

@@ -58,6 +58,23 @@ record ZoneCase(Optional<ZoneOffset> offset, Standing standing) {
                 .orElseGet(() -> List.of(new ZoneCase(Optional.empty(), Standing.FROM_DATE)));
     }
 
+    /**
+     * Where a photo without a zone takes it from the message's Date, the zones in which its phone may have stood before a journey: an
+     * {@code outside} must hold in them too.
+     */
+    static List<ZoneCase> changedBetween(Optional<CaptureClue> capture, Optional<HeaderDate> date, TimingRules rules) {
+        Optional<ZoneOffset> offset = date.flatMap(HeaderDate::offset).filter(o -> !o.equals(ZoneOffset.UTC));
+        if (offset.isEmpty() || capture.flatMap(CaptureClue::offset).isPresent()) {
+            return List.of();
+        }
+        return capture.stream()
+                .flatMap(c -> anywhere(c.wall(), rules).stream())
+                .flatMap(zone -> zone.offset().stream())
+                .filter(o -> !o.equals(offset.get()))
+                .map(o -> new ZoneCase(Optional.of(o), Standing.ELSEWHERE))
+                .toList();
+    }
+
     private static List<ZoneCase> fromDate(ZoneOffset date, Instant sent, LocalDateTime wall, TimingRules rules) {
         if (rules.zone().getRules().getOffset(sent).equals(date)) {
             return clinicOffsets(wall, rules.zone()).stream()

@@ -121,6 +121,11 @@ final class DerivationChecker {
             boolean ours = s.from().kind() == Kind.ARRIVED || s.to().kind() == Kind.ARRIVED;
             return near(s, time, Duration.ZERO, tolerant, ours ? 5 : 120);
         }
+        if (s.clue().startsWith("DKIM-Signature of ")) {
+            return message.envelope().dkim().stream()
+                    .filter(k -> k.verified() && k.wholeBody() && s.clue().endsWith(" " + k.domain()))
+                    .anyMatch(k -> near(s, k.time().orElseThrow(), Duration.ZERO, tolerant, 120));
+        }
         if (s.clue().startsWith("clock of ")) {
             return tolerant
                     ? s.bound().compareTo(Duration.ofMinutes(2)) >= 0
@@ -180,6 +185,7 @@ final class DerivationChecker {
         return switch (event.kind()) {
             case PHOTO -> 1;
             case SENT -> 2;
+            case SIGNED -> 500;
             case HOP -> 3 + event.index();
             case ARRIVED -> 1_000;
             default -> 9_999;

@@ -88,6 +88,7 @@ final class PlayedMorning {
                 record(test, timer),
                 Scene.RULES.protocols().get(0),
                 List.of(new MessageEvidence(findings, reading(test), List.of(0), true)),
+                Optional.empty(),
                 List.of());
         return new Played(
                 submission, readAfter, minutes(test, arrived), Set.copyOf(violated), timer, nativeProgram, exif);

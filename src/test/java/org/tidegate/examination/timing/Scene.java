@@ -3,8 +3,10 @@ package org.tidegate.examination.timing;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.time.LocalDateTime;
+import java.time.LocalTime;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -14,6 +16,7 @@ import org.tidegate.finding.CaptureClue;
 import org.tidegate.finding.Findings;
 import org.tidegate.finding.PictureFinding;
 import org.tidegate.finding.SubjectReading;
+import org.tidegate.message.DkimSignature;
 import org.tidegate.message.Envelope;
 import org.tidegate.message.HeaderDate;
 import org.tidegate.message.Nature;
@@ -22,7 +25,7 @@ import org.tidegate.rules.Rules;
 import org.tidegate.rules.RulesReader;
 import org.tidegate.rules.RulesResult;
 
-/** One submission on 4 May 2026, told clue by clue. Walls are written {@code 07:28:05}, instants {@code 07:28:05+01:00}. */
+/** One submission on 4 May 2026, told clue by clue. Walls are written {@code 07:28:05}, instants {@code 07:28:05+01:00}; of other days with their date. */
 final class Scene {
 
     static final Rules RULES = ((RulesResult.Loaded) RulesReader.read(Path.of("rules"))).rules();
@@ -30,7 +33,7 @@ final class Scene {
     private static final String DAY = "2026-05-04T";
 
     private Optional<OffsetDateTime> timer = Optional.empty();
-    private OffsetDateTime slot = OffsetDateTime.parse(DAY + "07:00:00+01:00");
+    private OffsetDateTime slot = OffsetDateTime.parse(dated("07:00:00+01:00"));
     private Optional<String> program = Optional.empty();
     private Optional<HeaderDate> date = Optional.empty();
     private Optional<LocalDateTime> stated = Optional.empty();
@@ -39,21 +42,30 @@ final class Scene {
     private final List<MessageEvidence> earlier = new ArrayList<>();
     private final List<Outage> outages = new ArrayList<>();
     private boolean cassette = true;
+    private Optional<LocalTime> onCassette = Optional.empty();
+    private final List<DkimSignature> signatures = new ArrayList<>();
+
+    /** A time without a date is of 4 May 2026. */
+    private static String dated(String time) {
+        return time.contains("T") ? time : DAY + time;
+    }
 
     static Scene slot(String start) {
         Scene scene = new Scene();
-        scene.slot = OffsetDateTime.parse(DAY + start);
+        scene.slot = OffsetDateTime.parse(dated(start));
         return scene;
     }
 
     static Scene timer(String start) {
-        Scene scene = slot(start.substring(0, 2) + ":00:00" + start.substring(8));
-        scene.timer = Optional.of(OffsetDateTime.parse(DAY + start));
+        Scene scene = new Scene();
+        OffsetDateTime timer = OffsetDateTime.parse(dated(start));
+        scene.slot = timer.truncatedTo(ChronoUnit.HOURS);
+        scene.timer = Optional.of(timer);
         return scene;
     }
 
     Scene stated(String wall) {
-        stated = Optional.of(LocalDateTime.parse(DAY + wall));
+        stated = Optional.of(LocalDateTime.parse(dated(wall)));
         return this;
     }
 
@@ -64,13 +76,13 @@ final class Scene {
 
     Scene date(String wall, String offset) {
         Optional<ZoneOffset> zone = offset.isEmpty() ? Optional.empty() : Optional.of(ZoneOffset.of(offset));
-        date = Optional.of(new HeaderDate(LocalDateTime.parse(DAY + wall), zone));
+        date = Optional.of(new HeaderDate(LocalDateTime.parse(dated(wall)), zone));
         return this;
     }
 
     /** A Received line; the first one told is the topmost. */
     Scene received(String by, String peer, String time) {
-        OffsetDateTime t = OffsetDateTime.parse(DAY + time);
+        OffsetDateTime t = OffsetDateTime.parse(dated(time));
         HeaderDate stamp = new HeaderDate(t.toLocalDateTime(), Optional.of(t.getOffset()));
         hops.add(new TraceHop(
                 hops.size(),
@@ -112,6 +124,27 @@ final class Scene {
         return this;
     }
 
+    /** A sound DKIM signature. */
+    Scene signed(String domain, String time) {
+        return signed(domain, time, true, true, "from", "subject", "date");
+    }
+
+    Scene signed(String domain, String time, boolean wholeBody, boolean verified, String... headers) {
+        signatures.add(new DkimSignature(
+                domain,
+                "s1",
+                Optional.of(OffsetDateTime.parse(dated(time)).toInstant()),
+                List.of(headers),
+                wholeBody,
+                verified));
+        return this;
+    }
+
+    Scene onCassette(String time) {
+        onCassette = Optional.of(LocalTime.parse(time));
+        return this;
+    }
+
     Scene supplementOnly() {
         cassette = false;
         return this;
@@ -119,8 +152,8 @@ final class Scene {
 
     Scene outage(String from, String to) {
         outages.add(new Outage(
-                OffsetDateTime.parse(DAY + from).toInstant(),
-                OffsetDateTime.parse(DAY + to).toInstant()));
+                OffsetDateTime.parse(dated(from)).toInstant(),
+                OffsetDateTime.parse(dated(to)).toInstant()));
         return this;
     }
 
@@ -128,6 +161,7 @@ final class Scene {
     Scene then() {
         earlier.add(message());
         hops.clear();
+        signatures.clear();
         pictures.clear();
         date = Optional.empty();
         program = Optional.empty();
@@ -152,7 +186,7 @@ final class Scene {
     }
 
     private static CaptureClue clue(CaptureClue.Kind kind, String wall, Optional<ZoneOffset> offset) {
-        return new CaptureClue(kind, LocalDateTime.parse(DAY + wall), offset, kind.name());
+        return new CaptureClue(kind, LocalDateTime.parse(dated(wall)), offset, kind.name());
     }
 
     TimeJudgement judge() {
@@ -162,7 +196,7 @@ final class Scene {
     TimeCase build() {
         List<MessageEvidence> messages = new ArrayList<>(earlier);
         messages.add(message());
-        return new TimeCase(test(), RULES.protocols().get(0), messages, outages);
+        return new TimeCase(test(), RULES.protocols().get(0), messages, onCassette, outages);
     }
 
     private TestRecord test() {
@@ -204,7 +238,7 @@ final class Scene {
                 List.of(),
                 List.copyOf(hops),
                 List.of(),
-                List.of(),
+                List.copyOf(signatures),
                 Nature.PERSONAL,
                 Optional.empty(),
                 program,

@@ -471,6 +471,111 @@ class TimeJudgeTest {
                                 .supplementOnly()
                                 .arrived("09:50:00+01:00")),
                 story(
+                        "late, but signed in time by the sender's mail service",
+                        "inside undetermined softened",
+                        Scene.timer("07:00:00+01:00")
+                                .program(WEBMAIL)
+                                .arrived("08:27:00+01:00")
+                                .signed("tarnpost.example", "07:27:00+01:00")
+                                .photo("Ostrea", "Ostrea 3", exif("07:25:00"))),
+                story(
+                        "a signature that does not verify softens nothing",
+                        "inside outside",
+                        Scene.timer("07:00:00+01:00")
+                                .program(WEBMAIL)
+                                .arrived("08:27:00+01:00")
+                                .signed("tarnpost.example", "07:27:00+01:00", true, false, "from", "subject", "date")
+                                .photo("Ostrea", "Ostrea 3", exif("07:25:00"))),
+                story(
+                        "a signature that leaves Date out softens nothing",
+                        "inside outside",
+                        Scene.timer("07:00:00+01:00")
+                                .program(WEBMAIL)
+                                .arrived("08:27:00+01:00")
+                                .signed("tarnpost.example", "07:27:00+01:00", true, true, "from", "subject")
+                                .photo("Ostrea", "Ostrea 3", exif("07:25:00"))),
+                story(
+                        "a signature of a part of the body, to which a photo can be appended, softens nothing",
+                        "inside outside",
+                        Scene.timer("07:00:00+01:00")
+                                .program(WEBMAIL)
+                                .arrived("08:27:00+01:00")
+                                .signed("tarnpost.example", "07:27:00+01:00", false, true, "from", "subject", "date")
+                                .photo("Ostrea", "Ostrea 3", exif("07:25:00"))),
+                story(
+                        "no capture time, but signed before the window opened",
+                        "outside EARLY inside untimed",
+                        Scene.timer("07:00:00+01:00")
+                                .program(WEBMAIL)
+                                .arrived("07:24:30+01:00")
+                                .signed("tarnpost.example", "07:15:00+01:00")
+                                .photo("", "")),
+                story(
+                        "a signature dated after the arrival is set aside",
+                        "inside inside conflict",
+                        Scene.timer("07:00:00+01:00")
+                                .program(WEBMAIL)
+                                .arrived("07:27:00+01:00")
+                                .signed("tarnpost.example", "07:40:00+01:00")
+                                .photo("Ostrea", "Ostrea 3", exif("07:25:00", "+01:00"))),
+                story(
+                        "the time on the cassette narrows the slot",
+                        "inside inside",
+                        Scene.slot("07:00:00+01:00")
+                                .onCassette("07:03")
+                                .program(PHONE)
+                                .date("07:28:56", "+01:00")
+                                .arrived("07:28:56+01:00")
+                                .received("smtp.example.org", "198.51.100.24", "07:28:56+01:00")
+                                .photo("Kestrel", "K5", exif("07:28:07"))),
+                story(
+                        "the time on the cassette differs from the timer",
+                        "inside inside differs",
+                        Scene.timer("07:00:00+01:00")
+                                .onCassette("07:20")
+                                .program(WEBMAIL)
+                                .arrived("07:26:12+01:00")
+                                .photo("Ostrea", "Ostrea 3", exif("07:25:05"))),
+                story(
+                        "mail and cassette state different times within the slot",
+                        "undetermined inside conflict!",
+                        Scene.slot("07:00:00+01:00")
+                                .stated("07:03:00")
+                                .onCassette("07:12")
+                                .program(WEBMAIL)
+                                .arrived("07:29:12+01:00")
+                                .photo("Ostrea", "Ostrea 3", exif("07:28:05", "+01:00"))),
+                story(
+                        "two photos of two phones: the one in the window governs",
+                        "inside inside",
+                        Scene.timer("07:00:00+01:00")
+                                .program(PHONE)
+                                .date("07:27:00", "+01:00")
+                                .arrived("07:27:10+01:00")
+                                .photo("Ostrea", "Ostrea 3", exif("07:09:00"))
+                                .photo("Kestrel", "K5", exif("07:25:00"))),
+                story(
+                        "two messages of two phones: the one in the window governs",
+                        "inside inside",
+                        Scene.timer("07:00:00+01:00")
+                                .program(PHONE)
+                                .date("07:09:40", "+01:00")
+                                .arrived("07:10:00+01:00")
+                                .photo("Kestrel", "K5", exif("07:09:00"))
+                                .then()
+                                .program("Ostrea Post 5.1 (Ostrea 3; phone)")
+                                .date("07:26:40", "+01:00")
+                                .arrived("07:27:00+01:00")
+                                .photo("Ostrea", "Ostrea 3", exif("07:25:00"))),
+                story(
+                        "a colleague with the same model forwards",
+                        "inside inside",
+                        Scene.timer("07:00:00+01:00")
+                                .program(PHONE)
+                                .date("07:40:00", "+01:00")
+                                .arrived("07:40:05+01:00")
+                                .photo("Kestrel", "K5", exif("07:25:00"))),
+                story(
                         "internal hops above the boundary",
                         "inside inside",
                         Scene.timer("07:00:00+01:00")
