@@ -17,6 +17,7 @@ import org.tidegate.examination.SmallInbox;
 import org.tidegate.examination.timing.Outage;
 import org.tidegate.finding.DeliveryFacts;
 import org.tidegate.finding.Findings;
+import org.tidegate.message.RecordedKey;
 import org.tidegate.rules.Rules;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -66,6 +67,13 @@ final class ExamineCommand implements Callable<Integer> {
             description = "A kit lot that the clinic has set aside; may be given several times.")
     private Set<String> quarantinedLots = Set.of();
 
+    @Option(
+            names = "--dkim-keys",
+            paramLabel = "FILE",
+            description =
+                    "Keys of signing domains as recorded: selector._domainkey.domain, a tab, the TXT record; a line a key.")
+    private @Nullable Path dkimKeys;
+
     @Option(names = "--explain", description = "Plain text for people instead of JSON.")
     private boolean explain;
 
@@ -86,7 +94,8 @@ final class ExamineCommand implements Callable<Integer> {
                 outages.stream().map(ExamineCommand::outage).toList(),
                 quarantinedLots);
         PrintWriter out = spec.commandLine().getOut();
-        DeliveryFacts facts = new DeliveryFacts(deliveryTime(), ExamineOutput.PICTURE_KEY.clone(), here.names());
+        DeliveryFacts facts =
+                new DeliveryFacts(deliveryTime(), ExamineOutput.PICTURE_KEY.clone(), here.names(), recordedKeys());
         for (Path file : files) {
             Findings findings = here.inspector().inspect(MessageFiles.read(file, rules.limits()), facts);
             Assessment assessment = inbox.add(findings);
@@ -101,6 +110,10 @@ final class ExamineCommand implements Callable<Integer> {
             out.println(ExamineText.CAUTION);
         }
         return 0;
+    }
+
+    private List<RecordedKey> recordedKeys() {
+        return dkimKeys == null ? List.of() : DkimKeys.read(dkimKeys);
     }
 
     private Optional<Instant> deliveryTime() {
