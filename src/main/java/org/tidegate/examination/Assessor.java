@@ -8,8 +8,6 @@ import org.tidegate.booking.TestKey;
 import org.tidegate.booking.TestRecord;
 import org.tidegate.examination.checks.CheckInput;
 import org.tidegate.examination.checks.Checks;
-import org.tidegate.examination.checks.Photos;
-import org.tidegate.examination.checks.Transcription;
 import org.tidegate.examination.linkage.Candidate;
 import org.tidegate.examination.linkage.LinkageResult;
 import org.tidegate.examination.linkage.LinkageResult.Outcome;
@@ -17,7 +15,6 @@ import org.tidegate.examination.linkage.Linker;
 import org.tidegate.examination.linkage.Nicknames;
 import org.tidegate.examination.linkage.Statement;
 import org.tidegate.examination.timing.Arrival;
-import org.tidegate.examination.timing.MessageEvidence;
 import org.tidegate.examination.timing.TimeCase;
 import org.tidegate.examination.timing.TimeJudge;
 import org.tidegate.examination.timing.TimeJudgement;
@@ -27,7 +24,6 @@ import org.tidegate.finding.SubjectReading;
 import org.tidegate.finding.WindowVerdict;
 import org.tidegate.message.HeaderDate;
 import org.tidegate.message.Mailbox;
-import org.tidegate.rules.Protocol;
 import org.tidegate.rules.Rules;
 
 /** {@code assess}: match, time verdicts and discrepancies of one submission. Pure, cheap, done again whenever an input changes. */
@@ -50,8 +46,8 @@ public final class Assessor {
                 .orElseGet(() -> match(in));
         Optional<TestRecord> test = match.test().flatMap(in.tests()::find);
         boolean timed = in.messages().stream().anyMatch(m -> MessageClass.of(m) == MessageClass.SUBMISSION);
-        Optional<TimeJudgement> time =
-                test.filter(t -> timed).flatMap(t -> rules.protocol(t.kit()).map(p -> judge(in, match, t, p)));
+        Optional<TimeJudgement> time = test.filter(t -> timed)
+                .flatMap(t -> rules.protocol(t.kit()).map(p -> judge.judge(TimeEvidence.of(in, match, t, p))));
         List<Discrepancy> discrepancies =
                 Checks.run(new CheckInput(in.messages(), match, test, time, in.standing(), rules));
         return new Assessment(
@@ -117,30 +113,13 @@ public final class Assessor {
         return a.isPresent() && b.isPresent() && !a.equals(b);
     }
 
-    private TimeJudgement judge(AssessmentInput in, LinkageResult match, TestRecord test, Protocol protocol) {
-        List<MessageEvidence> evidence = new ArrayList<>();
-        for (Findings message : in.messages()) {
-            Photos photos = Photos.of(message);
-            evidence.add(new MessageEvidence(
-                    message,
-                    reading(message, match),
-                    photos.cassette(),
-                    !photos.cassette().isEmpty()));
-        }
-        return judge.judge(new TimeCase(
-                test, protocol, evidence, in.standing().transcription().flatMap(Transcription::time), in.outages()));
-    }
-
-    /** The reading that the match was made with; one that leaves the stated time out says nothing about time. */
-    private static Optional<SubjectReading> reading(Findings message, LinkageResult match) {
-        List<SubjectReading> readings = message.readings();
-        return match.candidates().stream()
-                .findFirst()
-                .map(Candidate::reading)
-                .filter(i -> i < readings.size())
-                .map(readings::get)
-                .filter(r -> r.testTime().isPresent())
-                .or(() -> Optional.of(readings.get(0)));
+    /**
+     * The evidence behind an assessment's time verdicts, from the input that it was made of: what a {@code TimeDrawing} or an
+     * {@code Enclosure} shows. Empty where it has none.
+     */
+    public Optional<TimeCase> timeCase(AssessmentInput in, Assessment a) {
+        Optional<TestRecord> test = a.time().flatMap(t -> a.test()).flatMap(in.tests()::find);
+        return test.flatMap(t -> rules.protocol(t.kit()).map(p -> TimeEvidence.of(in, a.match(), t, p)));
     }
 
     private static List<WindowVerdict> windows(TimeJudgement time) {

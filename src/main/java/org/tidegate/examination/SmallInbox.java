@@ -37,8 +37,16 @@ public final class SmallInbox {
         this.quarantinedLots = Set.copyOf(quarantinedLots);
     }
 
+    /** How a message's submission stands after it, and what that was made of. */
+    public record Taken(AssessmentInput input, Assessment assessment) {}
+
     /** Takes one more message in and tells how its submission stands after it. */
     public Assessment add(Findings message) {
+        return take(message).assessment();
+    }
+
+    /** The same with what the assessment was made of. */
+    public Taken take(Findings message) {
         LinkageResult alone = assessor.link(message, tests);
         OptionalInt place = Joining.place(message, alone, candidates());
         List<Findings> messages = new ArrayList<>();
@@ -46,10 +54,10 @@ public final class SmallInbox {
         messages.add(message);
         boolean ready = place.isPresent() && entries.get(place.getAsInt()).ready();
         Standing standing = new Standing(ready, reused(messages, alone, place), quarantinedLots, Optional.empty());
-        Assessment assessment =
-                assessor.assess(new AssessmentInput(messages, tests, standing, outages, Optional.empty()));
+        AssessmentInput input = new AssessmentInput(messages, tests, standing, outages, Optional.empty());
+        Assessment assessment = assessor.assess(input);
         keep(place, new Entry(messages, assessment.test(), assessment.disposition() == Disposition.TO_READ));
-        return assessment;
+        return new Taken(input, assessment);
     }
 
     private List<Joining.Candidate> candidates() {
