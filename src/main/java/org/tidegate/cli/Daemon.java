@@ -2,6 +2,11 @@ package org.tidegate.cli;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.Callable;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.Consumer;
 import org.slf4j.Logger;
@@ -20,6 +25,7 @@ final class Daemon implements AutoCloseable {
 
     private static final Logger LOG = LoggerFactory.getLogger(Daemon.class);
     private static final long IDLE_MILLIS = 200;
+    private static final int CORES = Runtime.getRuntime().availableProcessors();
 
     private final Desk desk;
     private final ImapWatcher watcher;
@@ -38,16 +44,32 @@ final class Daemon implements AutoCloseable {
         LOG.info("{}", event.words());
     }
 
-    /** Takes everything in, examines it, and returns how many messages were taken. */
-    int drain() throws InterruptedException {
-        int taken = watcher.drain();
-        desk.worker().drain();
-        return taken;
+    /** Takes in what is in the mailbox now. @return how many messages were new */
+    int take() throws InterruptedException {
+        return watcher.drain();
     }
 
-    void start() {
-        int cores = Runtime.getRuntime().availableProcessors();
-        for (int i = 0; i < cores; i++) {
+    /** Examines until nothing is left to do now, on every core. */
+    void examine() throws InterruptedException {
+        ExecutorService pool = Executors.newFixedThreadPool(CORES);
+        try {
+            List<Callable<Integer>> drains = new ArrayList<>();
+            for (int i = 0; i < CORES; i++) {
+                drains.add(desk.worker()::drain);
+            }
+            for (Future<Integer> done : pool.invokeAll(drains)) {
+                done.get();
+            }
+        } catch (ExecutionException e) {
+            throw e.getCause() instanceof StoreException s ? s : new IllegalStateException(e.getCause());
+        } finally {
+            pool.shutdownNow();
+        }
+    }
+
+    /** @param examining false leaves the examination to another process on the same store */
+    void start(boolean examining) {
+        for (int i = 0; examining && i < CORES; i++) {
             ExaminationWorker worker = desk.worker();
             workers.add(run("examine-" + i, () -> work(worker)));
         }

@@ -96,7 +96,8 @@ final class DemoCommand implements Callable<Integer> {
             for (SampleMorning.Mail m : messages) {
                 clock.put(m.arrived());
                 mail.deliver(m.raw());
-                daemon.drain();
+                daemon.take();
+                daemon.examine();
             }
             return new DemoTable(desk, rules.timing().zone()).rows();
         }
@@ -116,7 +117,7 @@ final class DemoCommand implements Callable<Integer> {
             try (Daemon daemon = new Daemon(desk, mail.account(), e -> end.countDown());
                     ConsoleServer console = ConsoleServer.start("127.0.0.1", port, desk.casebook(), rules, clock)) {
                 print("The console is at " + console.address() + "  Sign in as demo, password demo. Stop with Ctrl-C.");
-                daemon.start();
+                daemon.start(true);
                 feed(mail, clock, end);
             }
         }

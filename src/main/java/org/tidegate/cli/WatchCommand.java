@@ -42,6 +42,12 @@ final class WatchCommand implements Callable<Integer> {
     @Option(names = "--drain", description = "Stop when the mailbox is empty and everything is examined.")
     private boolean drain;
 
+    @Option(
+            names = "--take-only",
+            description =
+                    "Take in and mark; leave the examination to another process on the same store, or to a later one.")
+    private boolean takeOnly;
+
     @Option(names = "--no-console", description = "No web pages.")
     private boolean noConsole;
 
@@ -73,8 +79,7 @@ final class WatchCommand implements Callable<Integer> {
                     end.countDown();
                 })) {
             if (drain) {
-                int taken = daemon.drain();
-                print("Taken: " + taken + ". Everything is examined.");
+                drain(daemon);
                 return 0;
             }
             serve(desk, daemon, rules, end);
@@ -88,16 +93,26 @@ final class WatchCommand implements Callable<Integer> {
         return 0;
     }
 
+    private void drain(Daemon daemon) throws InterruptedException {
+        int taken = daemon.take();
+        if (takeOnly) {
+            print("Taken: " + taken + ". Nothing was examined.");
+            return;
+        }
+        daemon.examine();
+        print("Taken: " + taken + ". Everything is examined.");
+    }
+
     private void serve(Desk desk, Daemon daemon, Rules rules, CountDownLatch end) throws InterruptedException {
         Runtime.getRuntime().addShutdownHook(new Thread(end::countDown, "stop"));
         if (noConsole) {
-            daemon.start();
+            daemon.start(!takeOnly);
             end.await();
             return;
         }
         try (ConsoleServer console = ConsoleServer.start(host, port, desk.casebook(), rules, Clock.systemUTC())) {
             print("The console is at " + console.address());
-            daemon.start();
+            daemon.start(!takeOnly);
             end.await();
         }
     }
