@@ -1,5 +1,6 @@
 package org.tidegate.casework;
 
+import org.jspecify.annotations.Nullable;
 import org.tidegate.examination.Inspector;
 import org.tidegate.finding.DeliveryFacts;
 import org.tidegate.finding.Findings;
@@ -11,8 +12,21 @@ public interface Inspection {
 
     Findings inspect(byte[] raw, DeliveryFacts facts);
 
-    /** The program's own, under these rules. */
+    /** The program's own, under these rules; made at the first message, so that taking mail in never waits for it. */
     static Inspection by(Rules rules) {
-        return new Inspector(rules)::inspect;
+        return new Inspection() {
+            private @Nullable Inspector made;
+
+            private synchronized Inspector inspector() {
+                Inspector inspector = made == null ? new Inspector(rules) : made;
+                made = inspector;
+                return inspector;
+            }
+
+            @Override
+            public Findings inspect(byte[] raw, DeliveryFacts facts) {
+                return inspector().inspect(raw, facts);
+            }
+        };
     }
 }

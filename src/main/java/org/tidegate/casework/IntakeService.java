@@ -2,7 +2,6 @@ package org.tidegate.casework;
 
 import java.time.Clock;
 import java.time.Instant;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -24,7 +23,7 @@ public final class IntakeService implements Intake {
     private final Rules rules;
     private final Clock clock;
     private final Milestones milestones;
-    private final CommitGroup<Arriving, Taken> commits;
+    private final CommitGroup<List<Arriving>, List<Taken>> commits;
 
     IntakeService(Store store, MessageVault vault, Rules rules, Clock clock, Milestones milestones) {
         this.store = store;
@@ -43,38 +42,54 @@ public final class IntakeService implements Intake {
     /** @throws RuntimeException where the message cannot be made durable: nothing may be marked then, the daemon stops */
     @Override
     public Receipt take(Sighting sighting, byte[] raw) {
-        Optional<Instant> delivered =
-                rules.timing().internalDateIsDelivery() ? sighting.internalDate() : Optional.empty();
-        return take(raw, Optional.of(sighting), delivered).receipt();
+        return takeAll(List.of(new Offer(sighting, raw))).get(0);
+    }
+
+    @Override
+    public List<Receipt> takeAll(List<Offer> offers) {
+        boolean internalDate = rules.timing().internalDateIsDelivery();
+        return takeTogether(offers.stream()
+                        .map(o -> arriving(
+                                o.raw(),
+                                Optional.of(o.sighting()),
+                                internalDate ? o.sighting().internalDate() : Optional.empty()))
+                        .toList())
+                .stream()
+                .map(Taken::receipt)
+                .toList();
     }
 
     /** Takes a message from a file, as if it had arrived. */
     public Taken take(byte[] raw, Optional<Instant> delivered) {
-        return take(raw, Optional.empty(), delivered);
+        return takeTogether(List.of(arriving(raw, Optional.empty(), delivered))).get(0);
     }
 
-    private Taken take(byte[] raw, Optional<Sighting> sighting, Optional<Instant> delivered) {
+    private Arriving arriving(byte[] raw, Optional<Sighting> sighting, Optional<Instant> delivered) {
         String mark = vault.mark(raw);
         Optional<MessageId> known = store.read(tx -> tx.messages().byMark(mark));
         if (known.isPresent()) {
-            return commits.submit(new Arriving(Optional.empty(), known, sighting));
+            return new Arriving(Optional.empty(), known, sighting);
         }
         NewMessage fresh = vault.keep(raw, mark, clock.instant(), delivered);
         milestones.passed(Milestones.Boundary.SEALED);
-        Taken taken = commits.submit(new Arriving(Optional.of(fresh), Optional.empty(), sighting));
-        if (taken.receipt() == Receipt.KNOWN) {
-            vault.drop(fresh.blob());
+        return new Arriving(Optional.of(fresh), Optional.empty(), sighting);
+    }
+
+    private List<Taken> takeTogether(List<Arriving> arrived) {
+        List<Taken> taken = commits.submit(arrived);
+        for (int i = 0; i < arrived.size(); i++) {
+            if (taken.get(i).receipt() == Receipt.KNOWN) {
+                arrived.get(i).fresh().ifPresent(fresh -> vault.drop(fresh.blob()));
+            }
         }
         milestones.passed(Milestones.Boundary.TAKEN);
         return taken;
     }
 
-    private List<Taken> commit(List<Arriving> group) {
-        return store.write(tx -> {
-            List<Taken> all = new ArrayList<>();
-            group.forEach(a -> all.add(record(tx, a)));
-            return all;
-        });
+    private List<List<Taken>> commit(List<List<Arriving>> groups) {
+        return store.write(tx -> groups.stream()
+                .map(group -> group.stream().map(a -> record(tx, a)).toList())
+                .toList());
     }
 
     private Taken record(Tx tx, Arriving arriving) {

@@ -29,8 +29,8 @@ final class Fetcher {
         this.events = events;
     }
 
-    /** Takes a batch; returns how many messages were taken and marked. Messages that vanished meanwhile are not among them. */
-    int take(ImapLink link, Batch batch) throws MessagingException {
+    /** Takes a batch; returns the UIDs that were taken and marked. Messages that vanished meanwhile are not among them. */
+    List<Long> take(ImapLink link, Batch batch) throws MessagingException {
         List<Long> taken = new ArrayList<>();
         try {
             if (batch.isLarge() && batch.uids().size() == 1) {
@@ -44,17 +44,19 @@ final class Fetcher {
                 link.mark(UidSet.of(taken));
             }
         }
-        return taken.size();
+        return taken;
     }
 
     private void takeWhole(ImapLink link, Batch batch, List<Long> taken) throws MessagingException {
+        List<Intake.Offer> offers = new ArrayList<>();
         for (FetchResponse response : link.fetch(UidSet.of(batch.uids()), "INTERNALDATE BODY.PEEK[]")) {
             UID uid = response.getItem(UID.class);
             BODY body = response.getItem(BODY.class);
             if (uid != null && body != null && body.getByteArray() != null) {
-                hand(link, uid.uid, date(response), bytes(body.getByteArray()), taken);
+                offers.add(offer(link, uid.uid, date(response), bytes(body.getByteArray())));
             }
         }
+        hand(offers, taken);
     }
 
     private void takeLarge(ImapLink link, Batch batch, List<Long> taken) throws MessagingException {
@@ -82,14 +84,21 @@ final class Fetcher {
                 break;
             }
         }
-        hand(link, uid, date, length == whole.length ? whole : Arrays.copyOf(whole, length), taken);
+        byte[] raw = length == whole.length ? whole : Arrays.copyOf(whole, length);
+        hand(List.of(offer(link, uid, date, raw)), taken);
     }
 
-    private void hand(ImapLink link, long uid, Optional<Instant> date, byte[] raw, List<Long> taken) {
-        Sighting sighting = new Sighting(account.name(), account.folder(), link.uidValidity(), uid, date);
-        Intake.Receipt receipt = intake.take(sighting, raw);
-        taken.add(uid);
-        events.accept(new MailboxEvent.Taken(sighting, receipt, raw.length));
+    private Intake.Offer offer(ImapLink link, long uid, Optional<Instant> date, byte[] raw) {
+        return new Intake.Offer(new Sighting(account.name(), account.folder(), link.uidValidity(), uid, date), raw);
+    }
+
+    private void hand(List<Intake.Offer> offers, List<Long> taken) {
+        List<Intake.Receipt> receipts = intake.takeAll(offers);
+        for (int i = 0; i < offers.size(); i++) {
+            Intake.Offer offer = offers.get(i);
+            taken.add(offer.sighting().uid());
+            events.accept(new MailboxEvent.Taken(offer.sighting(), receipts.get(i), offer.raw().length));
+        }
     }
 
     private static byte[] bytes(ByteArray array) {

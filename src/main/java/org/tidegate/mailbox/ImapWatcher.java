@@ -119,19 +119,22 @@ public final class ImapWatcher implements AutoCloseable {
 
     /** Passes over the folder until it holds nothing unmarked but what the server does not hand out. */
     private int takeAll(ImapLink link) throws MessagingException, InterruptedException {
+        // This connection may learn late of the marks that others set.
+        Set<Long> taken = new HashSet<>();
         Set<Long> withheld = new HashSet<>();
-        int taken = 0;
         while (!stopped) {
             List<Long> waiting = link.unmarked();
             waiting.removeAll(withheld);
+            waiting.removeAll(taken);
             if (waiting.isEmpty()) {
                 break;
             }
-            taken += new Pass(account, link, fetcher, fetchers).take(announced(link, waiting));
+            taken.addAll(new Pass(account, link, fetcher, fetchers).take(announced(link, waiting)));
             backoff.succeeded();
+            waiting.removeAll(taken);
             withheld.addAll(stillThere(link, waiting));
         }
-        return taken;
+        return taken.size();
     }
 
     private List<Long> stillThere(ImapLink link, List<Long> offered) throws MessagingException {

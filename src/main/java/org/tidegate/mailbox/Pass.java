@@ -2,8 +2,10 @@ package org.tidegate.mailbox;
 
 import jakarta.mail.MessagingException;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Queue;
+import java.util.Set;
 import java.util.concurrent.ConcurrentLinkedQueue;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
@@ -29,27 +31,28 @@ final class Pass {
         this.threads = threads;
     }
 
-    int take(List<Batch.Announced> announced) throws MessagingException, InterruptedException {
+    /** @return the UIDs that were taken and marked */
+    Set<Long> take(List<Batch.Announced> announced) throws MessagingException, InterruptedException {
         List<Batch> batches = Batch.plan(announced);
         for (Batch batch : batches) {
             (batch.isLarge() ? large : small).add(batch);
         }
-        List<Future<Integer>> workers = new ArrayList<>();
+        List<Future<List<Long>>> workers = new ArrayList<>();
         int connections = Math.min(account.connections(), batches.size());
         for (int i = 0; i < connections; i++) {
             boolean isFirst = i == 0;
             workers.add(threads.submit(() -> isFirst ? work(first, true) : workAlone()));
         }
-        return sum(workers);
+        return together(workers);
     }
 
-    private int workAlone() throws MessagingException {
+    private List<Long> workAlone() throws MessagingException {
         if (small.isEmpty()) {
-            return 0;
+            return List.of();
         }
         try (ImapLink link = ImapLink.open(account)) {
             // A folder numbered anew in between: its batches belong to the old numbers.
-            return link.uidValidity() == first.uidValidity() ? work(link, false) : 0;
+            return link.uidValidity() == first.uidValidity() ? work(link, false) : List.of();
         } catch (MessagingException | RuntimeException e) {
             failed.set(true);
             throw e;
@@ -57,11 +60,11 @@ final class Pass {
     }
 
     /** Works the queue off; only one worker takes the large ones, so that memory holds one of them at a time. */
-    private int work(ImapLink link, boolean alsoLarge) throws MessagingException {
-        int taken = 0;
+    private List<Long> work(ImapLink link, boolean alsoLarge) throws MessagingException {
+        List<Long> taken = new ArrayList<>();
         try {
             for (Batch b = next(alsoLarge); b != null && !failed.get(); b = next(alsoLarge)) {
-                taken += fetcher.take(link, b);
+                taken.addAll(fetcher.take(link, b));
             }
         } catch (MessagingException | RuntimeException e) {
             failed.set(true);
@@ -76,12 +79,13 @@ final class Pass {
     }
 
     /** Waits for all workers, then reports the first failure: nobody still works when the caller reconnects. */
-    private static int sum(List<Future<Integer>> workers) throws MessagingException, InterruptedException {
-        int taken = 0;
+    private static Set<Long> together(List<Future<List<Long>>> workers)
+            throws MessagingException, InterruptedException {
+        Set<Long> taken = new HashSet<>();
         Throwable failure = null;
-        for (Future<Integer> worker : workers) {
+        for (Future<List<Long>> worker : workers) {
             try {
-                taken += worker.get();
+                taken.addAll(worker.get());
             } catch (ExecutionException e) {
                 failure = failure == null ? e.getCause() : failure;
             }

@@ -105,7 +105,8 @@ class ImapWatcherTest {
         try (ImapWatcher watcher = new ImapWatcher(account(port(), "secret"), full, events::add, pauses::add)) {
             assertThatThrownBy(watcher::drain).hasMessage("no space left");
         }
-        assertThat(marked()).isEqualTo(2);
+        // What came together is marked together: all five are offered again, which is harmless to the two.
+        assertThat(marked()).isZero();
     }
 
     @Test
@@ -155,7 +156,7 @@ class ImapWatcherTest {
         try (ImapLink link = ImapLink.open(account(port(), "secret"))) {
             List<Long> uids = new ArrayList<>(link.unmarked());
             uids.add(9_999L);
-            assertThat(fetcher.take(link, new Batch(uids, 200))).isEqualTo(2);
+            assertThat(fetcher.take(link, new Batch(uids, 200))).hasSize(2);
         }
     }
 
