@@ -14,8 +14,9 @@ import org.tidegate.examination.picture.Regions.Region;
  * @param window outline of the window's rim
  * @param windowQuality 0–1
  * @param well whether a sample well was seen
+ * @param plain share of the body that shows its own colour: print, lines and a window are a small part of a cassette, not of a page
  */
-record Body(Quad outline, Box window, double windowQuality, boolean well) {
+record Body(Quad outline, Box window, double windowQuality, boolean well, double plain) {
 
     /** Part of an outline as fractions of its length and breadth. */
     record Box(double fromU, double fromV, double toU, double toV) {
@@ -31,6 +32,7 @@ record Body(Quad outline, Box window, double windowQuality, boolean well) {
 
     private static final int LENGTH = 420;
     private static final double[] STANDS_OUT = {0.05, 0.09, 0.15, 0.25};
+    private static final double PLAIN = 0.25;
     private static final double MARGIN = 0.07;
 
     /** Darkest a membrane may be against the body, and so told from print and holes. */
@@ -65,10 +67,11 @@ record Body(Quad outline, Box window, double windowQuality, boolean well) {
                 (r.right() + 1.0) / surface.width(),
                 (r.bottom() + 1.0) / surface.height());
         boolean beside = well.map(w -> isBeside(w.region(), r)).orElse(false);
+        double plain = surface.plainShare(PLAIN);
         boolean right = beside && well.orElseThrow().region().left() > r.right();
         return right
-                ? new Body(quad.turned(), box.turned(), window.quality(), true)
-                : new Body(quad, box, window.quality(), beside);
+                ? new Body(quad.turned(), box.turned(), window.quality(), true, plain)
+                : new Body(quad, box, window.quality(), beside, plain);
     }
 
     private static boolean isBeside(Region well, Region window) {

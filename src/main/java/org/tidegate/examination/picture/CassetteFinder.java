@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.tidegate.finding.PictureFinding.CassetteFinding;
 import org.tidegate.finding.PictureFinding.Line;
 import org.tidegate.rules.PictureRules;
@@ -22,6 +23,11 @@ public final class CassetteFinder {
     private static final int LEAST_LENGTH = 60;
     private static final int MOST_CANDIDATES = 60;
     private static final double OVERLAP = 0.3;
+
+    /** Plain shares below which something is a printed page, and from which it may well be a cassette. */
+    private static final double PAGE = 0.86;
+
+    private static final double CASSETTE = 0.93;
 
     private record Candidate(Body body, Protocol kit, Map<String, Line> lines, double confidence) {}
 
@@ -40,7 +46,7 @@ public final class CassetteFinder {
     static List<CassetteFinding> find(
             Pixels image, List<QuadSearch.Found> quads, List<Protocol> kits, PictureRules rules) {
         List<Candidate> candidates = new ArrayList<>();
-        quads.stream()
+        Stream.concat(fromInside(image, kits), quads.stream())
                 .filter(f -> f.quad().aspect() >= SHORTEST && f.quad().aspect() <= LONGEST)
                 .filter(f -> f.quad().length() >= LEAST_LENGTH)
                 .limit(MOST_CANDIDATES)
@@ -57,6 +63,13 @@ public final class CassetteFinder {
                 .filter(c -> c.confidence() >= rules.cassetteAt())
                 .map(CassetteFinder::finding)
                 .toList();
+    }
+
+    private static Stream<QuadSearch.Found> fromInside(Pixels image, List<Protocol> kits) {
+        Pixels small = image.shrunkTo(QuadSearch.SIDE);
+        double scale = image.scaleOver(small);
+        return RingSearch.in(small, kits.stream().map(Protocol::cassette).distinct().toList()).stream()
+                .map(q -> new QuadSearch.Found(q.scaled(scale), 0.9, 1));
     }
 
     private static CassetteFinding finding(Candidate c) {
@@ -84,10 +97,11 @@ public final class CassetteFinder {
     private static Candidate judged(QuadSearch.Found found, Body body, Protocol kit, Pixels image, PictureRules rules) {
         Map<String, Line> lines = Strip.in(body, image).lines(kit.cassette(), rules.lineAt());
         boolean anyLine = lines.values().stream().anyMatch(l -> l.present() && l.strength() > 2 * rules.lineAt());
-        double confidence = 0.4 * body.windowQuality()
+        double parts = 0.4 * body.windowQuality()
                 + (body.well() ? 0.25 : 0)
                 + (anyLine ? 0.25 : 0)
                 + Body.within(found.fit(), 0.84, 0.96, 2, 3) * 0.1;
-        return new Candidate(body, kit, lines, confidence);
+        double plain = Body.within(body.plain(), PAGE, CASSETTE, 2, 3);
+        return new Candidate(body, kit, lines, parts * (0.5 + 0.5 * plain));
     }
 }

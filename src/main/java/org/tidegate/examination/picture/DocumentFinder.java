@@ -3,6 +3,7 @@ package org.tidegate.examination.picture;
 import java.awt.image.BufferedImage;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.tidegate.examination.picture.Regions.Region;
 import org.tidegate.finding.PictureFinding.CassetteFinding;
 import org.tidegate.finding.PictureFinding.Corner;
@@ -20,6 +21,7 @@ public final class DocumentFinder {
     private static final int LENGTH = 400;
     private static final int MOST_CANDIDATES = 40;
     private static final double MIN_SHARE = 0.02;
+    private static final double GUESSED = 0.86;
     private static final double[] STANDS_OUT = {0.12, 0.2, 0.3};
 
     private DocumentFinder() {}
@@ -37,7 +39,10 @@ public final class DocumentFinder {
             Pixels image, List<QuadSearch.Found> quads, List<CassetteFinding> cassettes, PictureRules rules) {
         double best = 0;
         List<Corner> box = List.of();
-        List<QuadSearch.Found> cards = quads.stream()
+        Pixels small = image.shrunkTo(QuadSearch.SIDE);
+        Stream<QuadSearch.Found> fromInside = PortraitSearch.in(quads, small, image.scaleOver(small)).stream()
+                .map(q -> new QuadSearch.Found(q, GUESSED, 1));
+        List<QuadSearch.Found> cards = Stream.concat(quads.stream(), fromInside)
                 .filter(f -> isCardShaped(f.quad()) && !holdsCassette(f.quad(), cassettes))
                 .filter(f -> f.quad().area() > MIN_SHARE * image.width() * image.height())
                 .limit(MOST_CANDIDATES)

@@ -43,15 +43,18 @@ record Homography(double a, double b, double c, double d, double e, double f, do
     }
 
     private int colour(Pixels image, int x, int y, int width, int height) {
-        double r = 0;
-        double gr = 0;
-        double bl = 0;
+        int[] sum = new int[3];
         for (int i = 0; i < 4; i++) {
-            Corner p = at((x + 0.25 + 0.5 * (i & 1)) / width, (y + 0.25 + 0.5 * (i >> 1)) / height);
-            r += image.sample(p.x(), p.y(), 16);
-            gr += image.sample(p.x(), p.y(), 8);
-            bl += image.sample(p.x(), p.y(), 0);
+            double u = (x + 0.25 + 0.5 * (i & 1)) / width;
+            double v = (y + 0.25 + 0.5 * (i >> 1)) / height;
+            double w = g * u + h * v + 1;
+            image.addSample((a * u + b * v + c) / w, (d * u + e * v + f) / w, sum);
         }
-        return (int) Math.round(r / 4) << 16 | (int) Math.round(gr / 4) << 8 | (int) Math.round(bl / 4);
+        return mean(sum[0]) << 16 | mean(sum[1]) << 8 | mean(sum[2]);
+    }
+
+    /** Of four samples in 256ths. */
+    private static int mean(int sum) {
+        return (sum + 512) >> 10;
     }
 }

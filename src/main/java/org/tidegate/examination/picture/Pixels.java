@@ -63,6 +63,16 @@ record Pixels(int width, int height, int[] rgb) {
         return out;
     }
 
+    /** Brightness 0–255 (ITU-R BT.601 weights), row by row. */
+    float[] luma() {
+        float[] luma = new float[rgb.length];
+        for (int i = 0; i < luma.length; i++) {
+            int p = rgb[i];
+            luma[i] = 0.299f * ((p >> 16) & 255) + 0.587f * ((p >> 8) & 255) + 0.114f * (p & 255);
+        }
+        return luma;
+    }
+
     /** Value of a channel between pixels, bilinear; places outside repeat the border. */
     double sample(double x, double y, int shift) {
         double cx = Math.max(0, Math.min(width - 1.001, x));
@@ -77,6 +87,23 @@ record Pixels(int width, int height, int[] rgb) {
         double top = mix((rgb[i] >> shift) & 255, (rgb[i + right] >> shift) & 255, fx);
         double low = mix((rgb[i + down] >> shift) & 255, (rgb[i + down + right] >> shift) & 255, fx);
         return mix(top, low, fy);
+    }
+
+    /** Adds red, green and blue between pixels, in 256ths; places outside repeat the border. */
+    void addSample(double x, double y, int[] sum) {
+        int cx = (int) (256 * Math.max(0, Math.min(width - 1.001, x)));
+        int cy = (int) (256 * Math.max(0, Math.min(height - 1.001, y)));
+        int i = (cy >> 8) * width + (cx >> 8);
+        int right = (cx >> 8) + 1 < width ? 1 : 0;
+        int down = (cy >> 8) + 1 < height ? width : 0;
+        int fx = cx & 255;
+        int fy = cy & 255;
+        for (int c = 0; c < 3; c++) {
+            int shift = 16 - 8 * c;
+            int top = ((rgb[i] >> shift) & 255) * (256 - fx) + ((rgb[i + right] >> shift) & 255) * fx;
+            int low = ((rgb[i + down] >> shift) & 255) * (256 - fx) + ((rgb[i + down + right] >> shift) & 255) * fx;
+            sum[c] += (top * (256 - fy) + low * fy) >> 8;
+        }
     }
 
     private static double mix(double a, double b, double share) {

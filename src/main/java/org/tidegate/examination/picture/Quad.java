@@ -46,6 +46,20 @@ record Quad(Corner a, Corner b, Corner c, Corner d) {
         return part(-along, -across, 1 + along, 1 + across);
     }
 
+    /** The parallelogram of the same middle and mean sides: perspective of something small is too uncertain to be carried on. */
+    Quad parallelogram() {
+        Corner m = centre();
+        double ux = (b.x() - a.x() + c.x() - d.x()) / 4;
+        double uy = (b.y() - a.y() + c.y() - d.y()) / 4;
+        double vx = (d.x() - a.x() + c.x() - b.x()) / 4;
+        double vy = (d.y() - a.y() + c.y() - b.y()) / 4;
+        return new Quad(
+                new Corner(m.x() - ux - vx, m.y() - uy - vy),
+                new Corner(m.x() + ux - vx, m.y() + uy - vy),
+                new Corner(m.x() + ux + vx, m.y() + uy + vy),
+                new Corner(m.x() - ux + vx, m.y() - uy + vy));
+    }
+
     /** The part between two places, as fractions of length and breadth. */
     Quad part(double fromU, double fromV, double toU, double toV) {
         Homography map = Homography.toQuad(this);

@@ -66,12 +66,7 @@ final class QuadSearch {
     }
 
     private void brighterThan() {
-        float[] luma = new float[small.rgb().length];
-        for (int i = 0; i < luma.length; i++) {
-            int p = small.rgb()[i];
-            luma[i] = 0.299f * ((p >> 16) & 255) + 0.587f * ((p >> 8) & 255) + 0.114f * (p & 255);
-        }
-        luma = EdgeMap.smooth(luma, small.width(), small.height());
+        float[] luma = EdgeMap.smooth(small.luma(), small.width(), small.height());
         for (int level : LEVELS) {
             boolean[] bright = new boolean[luma.length];
             for (int i = 0; i < luma.length; i++) {
