@@ -68,7 +68,9 @@ public final class CassetteFinder {
     private static Stream<QuadSearch.Found> fromInside(Pixels image, List<Protocol> kits) {
         Pixels small = image.shrunkTo(QuadSearch.SIDE);
         double scale = image.scaleOver(small);
-        return RingSearch.in(small, kits.stream().map(Protocol::cassette).distinct().toList()).stream()
+        return RingSearch.in(
+                        small, kits.stream().map(Protocol::cassette).distinct().toList())
+                .stream()
                 .map(q -> new QuadSearch.Found(q.scaled(scale), 0.9, 1));
     }
 
