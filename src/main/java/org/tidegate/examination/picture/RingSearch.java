@@ -69,7 +69,7 @@ final class RingSearch {
                 .toList();
         for (Ring ring : rings) {
             parts.stream()
-                    .filter(p -> p != ring.region() && isWell(p, ring))
+                    .filter(p -> isWell(p, ring))
                     .limit(2)
                     .forEach(well -> propose(ring, well));
         }
