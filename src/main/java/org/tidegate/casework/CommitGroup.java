@@ -7,6 +7,7 @@ import java.util.concurrent.ConcurrentLinkedQueue;
 import java.util.concurrent.locks.ReentrantLock;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
+import org.tidegate.store.StoreException;
 
 /**
  * Lets threads that arrive together share one commit: whoever gets the turn commits for all who wait. Each call returns when
@@ -50,8 +51,11 @@ final class CommitGroup<T, R> {
         } finally {
             turn.unlock();
         }
-        if (mine.failure != null) {
-            throw new IllegalStateException("The commit failed: " + mine.failure.getMessage(), mine.failure);
+        RuntimeException failure = mine.failure;
+        if (failure != null) {
+            throw failure instanceof StoreException
+                    ? new StoreException(String.valueOf(failure.getMessage()), failure)
+                    : new IllegalStateException("The commit failed: " + failure.getMessage(), failure);
         }
         return Optional.ofNullable(mine.result).orElseThrow();
     }

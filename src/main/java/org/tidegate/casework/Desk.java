@@ -69,6 +69,19 @@ public final class Desk implements AutoCloseable {
         return new ExaminationWorker(store, vault, assessing, config);
     }
 
+    /**
+     * Frees the work that an earlier run drew and did not end. On a server nothing is freed: another machine may be at it, and
+     * its claims run out by themselves.
+     *
+     * @return how many pieces were freed
+     */
+    public int takeUpAgain() {
+        if (config.location() instanceof StoreLocation.Server) {
+            return 0;
+        }
+        return store.write(tx -> tx.work().free(config.clock().instant(), ExaminationWorker.MOST_TRIES));
+    }
+
     /** What people look at. */
     public Casebook casebook() {
         return new StoredCasebook(store, vault, reader);

@@ -20,7 +20,7 @@ public final class ExaminationWorker {
 
     private static final Duration CLAIM = Duration.ofMinutes(10);
     private static final Duration FIRST_PAUSE = Duration.ofSeconds(30);
-    private static final int MOST_TRIES = 5;
+    static final int MOST_TRIES = 5;
     private static final Duration FOR_A_PERSON = Duration.ofDays(36_500);
 
     private final Store store;
@@ -64,7 +64,7 @@ public final class ExaminationWorker {
             perform(item);
         } catch (StoreException e) {
             throw e;
-        } catch (RuntimeException e) {
+        } catch (RuntimeException | OutOfMemoryError | StackOverflowError e) {
             putBack(item, e);
         }
     }
@@ -95,7 +95,7 @@ public final class ExaminationWorker {
     }
 
     /** Not examined yet: tried again later, in the end left for a person. */
-    private void putBack(WorkItem item, RuntimeException e) {
+    private void putBack(WorkItem item, Throwable e) {
         boolean last = item.tries() + 1 >= MOST_TRIES;
         Duration pause = last ? FOR_A_PERSON : FIRST_PAUSE.multipliedBy(1L << item.tries());
         String problem = e.getClass().getSimpleName() + ": " + e.getMessage();

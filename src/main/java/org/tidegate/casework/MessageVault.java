@@ -12,6 +12,7 @@ import java.util.HexFormat;
 import java.util.Optional;
 import org.tidegate.finding.Findings;
 import org.tidegate.store.NewMessage;
+import org.tidegate.store.StoreException;
 import org.tidegate.store.StoredJson;
 import org.tidegate.store.StoredMessage;
 import org.tidegate.vault.BlobStore;
@@ -53,13 +54,17 @@ public final class MessageVault {
         return master.derive("pictures");
     }
 
-    /** Seals the bytes under a fresh key and returns when they are durable. */
+    /**
+     * Seals the bytes under a fresh key and returns when they are durable.
+     *
+     * @throws StoreException where they cannot be made durable
+     */
     NewMessage keep(byte[] raw, String mark, Instant taken, Optional<Instant> delivered) {
         MessageKey key = MessageKey.random(random);
         try {
             blobs.put(key.blobName(), out -> Sealing.seal(key, raw, out));
         } catch (IOException e) {
-            throw new UncheckedIOException("The message cannot be kept: " + e.getMessage(), e);
+            throw new StoreException("The message cannot be kept: " + e.getMessage(), e);
         }
         return new NewMessage(
                 mark,

@@ -16,9 +16,7 @@ import org.tidegate.casework.ExaminationWorker;
 import org.tidegate.mailbox.ImapAccount;
 import org.tidegate.mailbox.ImapWatcher;
 import org.tidegate.mailbox.MailboxEvent;
-import org.tidegate.mailbox.MailboxException;
 import org.tidegate.mailbox.Pause;
-import org.tidegate.store.StoreException;
 
 /** Takes mail in and examines it until it is stopped: one watcher, as many workers as there are cores. */
 final class Daemon implements AutoCloseable {
@@ -49,8 +47,9 @@ final class Daemon implements AutoCloseable {
         return watcher.drain();
     }
 
-    /** Examines until nothing is left to do now, on every core. */
-    void examine() throws InterruptedException {
+    /** Examines until nothing is left to do now, on every core. @return how many pieces wait for a later time */
+    long examine() throws InterruptedException {
+        takeUpAgain();
         ExecutorService pool = Executors.newFixedThreadPool(CORES);
         try {
             List<Callable<Integer>> drains = new ArrayList<>();
@@ -65,10 +64,21 @@ final class Daemon implements AutoCloseable {
         } finally {
             pool.shutdownNow();
         }
+        return desk.store().<Long>read(tx -> tx.work().waiting());
+    }
+
+    private void takeUpAgain() {
+        int freed = desk.takeUpAgain();
+        if (freed > 0) {
+            LOG.info("The last run ended in the middle of {} examinations; they are taken up again.", freed);
+        }
     }
 
     /** @param examining false leaves the examination to another process on the same store */
     void start(boolean examining) {
+        if (examining) {
+            takeUpAgain();
+        }
         for (int i = 0; examining && i < CORES; i++) {
             ExaminationWorker worker = desk.worker();
             workers.add(run("examine-" + i, () -> work(worker)));
@@ -87,7 +97,7 @@ final class Daemon implements AutoCloseable {
             watcher.watch();
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
-        } catch (MailboxException | StoreException e) {
+        } catch (RuntimeException | Error e) {
             fatal.accept(e);
         }
     }
@@ -101,7 +111,7 @@ final class Daemon implements AutoCloseable {
             }
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
-        } catch (StoreException e) {
+        } catch (RuntimeException | Error e) {
             fatal.accept(e);
         }
     }

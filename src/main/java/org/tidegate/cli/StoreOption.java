@@ -1,7 +1,6 @@
 package org.tidegate.cli;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import org.jspecify.annotations.Nullable;
@@ -35,7 +34,6 @@ final class StoreOption {
 
     Desk open(Rules rules, Clock clock) {
         try {
-            Files.createDirectories(data);
             DeskConfig config = Decoders.with(DeskConfig.of(data, location(), rules, clock));
             return Desk.open(config);
         } catch (IOException | StoreException e) {

@@ -88,7 +88,7 @@ final class WatchCommand implements Callable<Integer> {
         }
         Throwable why = reason.get();
         if (why != null) {
-            throw new Refusal("stopped: " + why.getMessage(), why);
+            throw new Refusal("stopped: " + reason(why), why);
         }
         return 0;
     }
@@ -99,8 +99,14 @@ final class WatchCommand implements Callable<Integer> {
             print("Taken: " + taken + ". Nothing was examined.");
             return;
         }
-        daemon.examine();
-        print("Taken: " + taken + ". Everything is examined.");
+        long left = daemon.examine();
+        print("Taken: " + taken + ". "
+                + (left == 0 ? "Everything is examined." : left + " still to be examined: run again in some minutes."));
+    }
+
+    private static String reason(Throwable why) {
+        boolean told = why instanceof MailboxException || why instanceof StoreException;
+        return told ? String.valueOf(why.getMessage()) : "this is a fault of the program: " + why;
     }
 
     private void serve(Desk desk, Daemon daemon, Rules rules, CountDownLatch end) throws InterruptedException {

@@ -42,6 +42,7 @@ final class Fetcher {
             if (!taken.isEmpty()) {
                 taken.sort(Long::compare);
                 link.mark(UidSet.of(taken));
+                events.accept(new MailboxEvent.Marked(account.name(), account.folder(), taken.size()));
             }
         }
         return taken;

@@ -30,6 +30,13 @@ public sealed interface MailboxEvent {
         }
     }
 
+    record Marked(String account, String folder, int count) implements MailboxEvent {
+        @Override
+        public String words() {
+            return "Marked " + count + (count == 1 ? " message" : " messages") + " of " + folder + " as taken.";
+        }
+    }
+
     record Skipped(String account, long uid, String why) implements MailboxEvent {
         @Override
         public String words() {

@@ -42,6 +42,16 @@ public final class WorkQueue {
         tx.update("UPDATE work SET free_from = ?, problem = ? WHERE id = ?", from, problem, item.id());
     }
 
+    /**
+     * Frees at once what was drawn by a process that ended over it; what ended several processes waits for its time.
+     *
+     * @return how many items were freed
+     */
+    public int free(Instant now, int mostTries) {
+        return tx.update(
+                "UPDATE work SET free_from = 0 WHERE free_from > ? AND problem IS NULL AND tries < ?", now, mostTries);
+    }
+
     public long waiting() {
         return tx.first("SELECT COUNT(*) AS n FROM work", r -> r.number("n")).orElse(0L);
     }

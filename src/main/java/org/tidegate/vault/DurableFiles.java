@@ -5,6 +5,8 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 
 /** Files of one folder that are whole and lasting once {@link #write} has returned. */
 public final class DurableFiles {
@@ -15,17 +17,27 @@ public final class DurableFiles {
     private final FileLayer layer;
     private final Path folder;
 
-    /** Makes the folder where it is missing. */
+    /** Makes the folder, and those above it, where they are missing. */
     public DurableFiles(FileLayer layer, Path folder) throws IOException {
         this.layer = layer;
         this.folder = folder;
-        if (!layer.exists(folder)) {
+        List<Path> above = foldersAboveMissing(folder.toAbsolutePath());
+        if (!above.isEmpty()) {
             layer.createFolders(folder);
-            Path above = folder.toAbsolutePath().getParent();
-            if (above != null) {
-                layer.syncFolder(above);
-            }
         }
+        for (Path named : above) {
+            layer.syncFolder(named);
+        }
+    }
+
+    /** Whose names have to be synced: the parent of each missing folder. */
+    private List<Path> foldersAboveMissing(Path whole) {
+        List<Path> above = new ArrayList<>();
+        Path parent = whole.getParent();
+        for (Path at = whole; parent != null && !layer.exists(at); at = parent, parent = at.getParent()) {
+            above.add(parent);
+        }
+        return above;
     }
 
     /** What fills a file. */

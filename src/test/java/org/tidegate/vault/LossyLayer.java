@@ -21,11 +21,25 @@ public final class LossyLayer implements FileLayer {
         byte[] synced = {};
     }
 
+    /** What reaches the disk: a test that breaks a rule must fail, else it proves nothing. */
+    public enum Sync {
+        ALL,
+        NO_FILES,
+        NO_FOLDERS
+    }
+
     private final Map<Path, Inode> names = new TreeMap<>();
     private final Map<Path, Inode> lastingNames = new TreeMap<>();
     private final Set<Path> folders = new TreeSet<>();
+    private final Set<Path> lastingFolders = new TreeSet<>();
+    private Sync heeded = Sync.ALL;
     private long room = Long.MAX_VALUE;
     private int stepsLeft = Integer.MAX_VALUE;
+
+    /** From now on some syncs do nothing, as if the program had forgotten them. */
+    public void heed(Sync kind) {
+        heeded = kind;
+    }
 
     /** From now on a write beyond this many bytes fails as on a full disk. */
     public void limit(long bytes) {
@@ -40,11 +54,21 @@ public final class LossyLayer implements FileLayer {
     /** The power is gone; what was not synced is too. */
     public void crash() {
         stepsLeft = Integer.MAX_VALUE;
+        folders.retainAll(lastingFolders);
+        folders.removeIf(f -> lost(f.getParent()));
         names.clear();
         for (Map.Entry<Path, Inode> e : lastingNames.entrySet()) {
             e.getValue().seen = e.getValue().synced;
-            names.put(e.getKey(), e.getValue());
+            if (!lost(e.getKey().getParent())) {
+                names.put(e.getKey(), e.getValue());
+            }
         }
+    }
+
+    private boolean lost(Path folder) {
+        return folder != null
+                && folder.getParent() != null
+                && (!lastingFolders.contains(folder) || lost(folder.getParent()));
     }
 
     private void step() throws IOException {
@@ -74,13 +98,19 @@ public final class LossyLayer implements FileLayer {
     @Override
     public void sync(Path file) throws IOException {
         step();
-        Inode inode = inode(file);
-        inode.synced = inode.seen;
+        if (heeded != Sync.NO_FILES) {
+            Inode inode = inode(file);
+            inode.synced = inode.seen;
+        }
     }
 
     @Override
     public void syncFolder(Path folder) throws IOException {
         step();
+        if (heeded == Sync.NO_FOLDERS) {
+            return;
+        }
+        folders.stream().filter(f -> folder.equals(f.getParent())).forEach(lastingFolders::add);
         Map<Path, Inode> now = new HashMap<>(names);
         lastingNames.keySet().removeIf(f -> folder.equals(f.getParent()) && !now.containsKey(f));
         now.forEach((f, inode) -> {
@@ -104,7 +134,7 @@ public final class LossyLayer implements FileLayer {
 
     @Override
     public boolean exists(Path file) {
-        return names.containsKey(file) || folders.contains(file);
+        return names.containsKey(file) || folders.contains(file) || file.getParent() == null;
     }
 
     @Override
@@ -115,7 +145,9 @@ public final class LossyLayer implements FileLayer {
 
     @Override
     public void createFolders(Path folder) {
-        folders.add(folder);
+        for (Path at = folder; at.getParent() != null; at = at.getParent()) {
+            folders.add(at);
+        }
     }
 
     private Inode inode(Path file) throws IOException {
