@@ -49,7 +49,12 @@ public final class Desk implements AutoCloseable {
         DurableFiles keys = new DurableFiles(config.files(), folder.resolve("keys"));
         MasterKey master = MasterKey.in(keys, new SecureRandom());
         Store store = Store.open(config.location(), master, config.clock());
-        return new Desk(config, store, new MessageVault(master, blobs(config, store)));
+        try {
+            return new Desk(config, store, new MessageVault(master, blobs(config, store)));
+        } catch (IOException | RuntimeException e) {
+            store.close();
+            throw e;
+        }
     }
 
     private static BlobStore blobs(DeskConfig config, Store store) throws IOException {

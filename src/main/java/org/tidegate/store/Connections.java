@@ -14,6 +14,12 @@ interface Connections extends AutoCloseable {
     /** A connection that only reads. */
     Connection forReading() throws SQLException;
 
+    /** Makes the writing transaction last. */
+    void commit(Connection connection) throws SQLException;
+
+    /** Undoes the transaction; it lasts in no part. */
+    void rollback(Connection connection) throws SQLException;
+
     /** Gives back a connection whose transaction has ended. */
     void release(Connection connection) throws SQLException;
 

@@ -42,6 +42,16 @@ final class ServerConnections implements Connections {
     }
 
     @Override
+    public void commit(Connection connection) throws SQLException {
+        connection.commit();
+    }
+
+    @Override
+    public void rollback(Connection connection) throws SQLException {
+        connection.rollback();
+    }
+
+    @Override
     public void release(Connection connection) throws SQLException {
         connection.close();
     }

@@ -7,22 +7,27 @@ import java.sql.Connection;
 import java.sql.SQLException;
 import java.util.concurrent.locks.ReentrantLock;
 import org.sqlite.SQLiteConfig;
+import org.sqlite.SQLiteConnection;
 import org.sqlite.SQLiteDataSource;
 
-/** One connection that writes, several that cannot. */
+/**
+ * One connection that writes, several that cannot. Between transactions the writer holds no lock, so that another process (an
+ * upkeep command beside the daemon) can write too.
+ */
 final class SqliteConnections implements Connections {
 
     private static final int READERS = 4;
     private static final int BUSY_MILLIS = 30_000;
 
     private final ReentrantLock writing = new ReentrantLock(true);
-    private final Connection writer;
+    private final SQLiteDataSource source;
+    private volatile Connection writer;
     private final HikariDataSource readers;
 
     SqliteConnections(Path file) throws SQLException {
         String url = "jdbc:sqlite:" + file.toAbsolutePath();
-        writer = writing(url).getConnection();
-        writer.setAutoCommit(false);
+        source = writing(url);
+        writer = source.getConnection();
         HikariConfig pool = new HikariConfig();
         pool.setDataSource(reading(url));
         pool.setConnectionInitSql("PRAGMA query_only = 1");
@@ -64,9 +69,19 @@ final class SqliteConnections implements Connections {
     }
 
     @Override
-    public Connection forWriting() {
+    public Connection forWriting() throws SQLException {
         writing.lock();
-        return writer;
+        try {
+            writer.setAutoCommit(false);
+            return writer;
+        } catch (SQLException e) {
+            try {
+                renewWriter();
+            } finally {
+                writing.unlock();
+            }
+            throw e;
+        }
     }
 
     @Override
@@ -74,9 +89,30 @@ final class SqliteConnections implements Connections {
         return readers.getConnection();
     }
 
+    /** The driver would begin the next transaction at once, and keep the database locked, if it were told to commit. */
+    @Override
+    public void commit(Connection connection) throws SQLException {
+        connection.setAutoCommit(true);
+    }
+
+    @Override
+    public void rollback(Connection connection) throws SQLException {
+        if (connection instanceof SQLiteConnection) {
+            renewWriter();
+        } else {
+            connection.rollback();
+        }
+    }
+
+    /** Closing undoes what is open; the driver's own state after a failure is not to be relied on. */
+    private void renewWriter() throws SQLException {
+        writer.close();
+        writer = source.getConnection();
+    }
+
     @Override
     public void release(Connection connection) throws SQLException {
-        if (connection == writer) {
+        if (connection instanceof SQLiteConnection) {
             writing.unlock();
         } else {
             connection.close();

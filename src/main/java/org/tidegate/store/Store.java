@@ -41,9 +41,18 @@ public final class Store implements AutoCloseable {
             Connections connections = location instanceof StoreLocation.Server server
                     ? new ServerConnections(server)
                     : new SqliteConnections(((StoreLocation.Embedded) location).file());
-            return new Store(connections, master, clock);
+            return over(connections, master, clock);
         } catch (FlywayException | SQLException e) {
             throw new StoreException("The store cannot be opened: " + e.getMessage(), e);
+        }
+    }
+
+    private static Store over(Connections connections, MasterKey master, Clock clock) throws IOException {
+        try {
+            return new Store(connections, master, clock);
+        } catch (IOException | RuntimeException e) {
+            connections.close();
+            throw e;
         }
     }
 
@@ -71,7 +80,11 @@ public final class Store implements AutoCloseable {
             Connection connection = writing ? connections.forWriting() : connections.forReading();
             try {
                 T result = body.apply(new Tx(connection, connections.dialect(), master));
-                finish(connection, writing);
+                if (writing) {
+                    connections.commit(connection);
+                } else {
+                    connections.rollback(connection);
+                }
                 return result;
             } catch (Throwable e) {
                 undo(connection, e);
@@ -84,19 +97,9 @@ public final class Store implements AutoCloseable {
         }
     }
 
-    private static void finish(Connection connection, boolean writing) throws SQLException {
-        if (writing) {
-            connection.commit();
-        } else if (!connection.getAutoCommit()) {
-            connection.rollback();
-        }
-    }
-
-    private static void undo(Connection connection, Throwable cause) {
+    private void undo(Connection connection, Throwable cause) {
         try {
-            if (!connection.getAutoCommit()) {
-                connection.rollback();
-            }
+            connections.rollback(connection);
         } catch (SQLException e) {
             cause.addSuppressed(e);
         }

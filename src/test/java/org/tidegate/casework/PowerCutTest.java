@@ -46,7 +46,8 @@ class PowerCutTest {
 
     PowerCutTest() {
         for (int i = 0; i < MESSAGES; i++) {
-            mailbox.add(("From: crew" + i + "@tarnpost.example\r\nSubject: Crew Number" + i + " 07:02 QUAY\r\n\r\nHere.\r\n")
+            mailbox.add(("From: crew" + i + "@tarnpost.example\r\nSubject: Crew Number" + i
+                            + " 07:02 QUAY\r\n\r\nHere.\r\n")
                     .getBytes(StandardCharsets.US_ASCII));
         }
     }
@@ -84,7 +85,9 @@ class PowerCutTest {
 
     /** The test of the test: had the program forgotten a sync, it would show. */
     @ParameterizedTest
-    @EnumSource(value = LossyLayer.Sync.class, names = {"NO_FILES", "NO_FOLDERS"})
+    @EnumSource(
+            value = LossyLayer.Sync.class,
+            names = {"NO_FILES", "NO_FOLDERS"})
     void aForgottenSyncLosesMessages(LossyLayer.Sync kind) throws IOException {
         run(boundary -> {
             throw new PowerCut();
@@ -132,11 +135,11 @@ class PowerCutTest {
                             mailbox.stream().map(Arrays::toString).toList());
             assertThat(desk.store().<Long>read(tx -> tx.work().waiting())).isZero();
             List<StoredHead> heads = desk.store().read(tx -> tx.ledger().heads()).stream()
-                    .map(h -> new StoredHead(
-                            h.size(), h.root().hex(), h.time().toString(), h.keyId(), h.signature()))
+                    .map(h -> new StoredHead(h.size(), h.root().hex(), h.time().toString(), h.keyId(), h.signature()))
                     .toList();
             List<byte[]> leaves = desk.store().read(tx -> tx.ledger().leaves(0, 100_000));
-            assertThat(LedgerAudit.check(leaves, heads, desk.store().publicKey()).faults())
+            assertThat(LedgerAudit.check(leaves, heads, desk.store().publicKey())
+                            .faults())
                     .isEmpty();
         }
     }
