@@ -17,6 +17,7 @@ import org.tidegate.mailbox.ImapAccount;
 import org.tidegate.mailbox.ImapWatcher;
 import org.tidegate.mailbox.MailboxEvent;
 import org.tidegate.mailbox.Pause;
+import org.tidegate.store.StoreException;
 
 /** Takes mail in and examines it until it is stopped: one watcher, as many workers as there are cores. */
 final class Daemon implements AutoCloseable {
