@@ -1,9 +1,6 @@
 package org.tidegate.casework;
 
-import java.time.OffsetDateTime;
-import java.time.format.DateTimeFormatter;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.tidegate.booking.TestKey;
@@ -20,8 +17,6 @@ import org.tidegate.work.Submission;
 
 /** Puts together what the store holds of one submission. */
 final class CaseReader {
-
-    private static final DateTimeFormatter SLOT = DateTimeFormatter.ofPattern("d MMM HH:mm", Locale.ENGLISH);
 
     private final MessageVault vault;
     private final Book book;
@@ -83,10 +78,9 @@ final class CaseReader {
     }
 
     /** The booked name where the match is sure, else as stated, else the sender. */
-    String who(Tx tx, Submission s, Assessment assessment) {
-        return test(tx, assessment)
-                .map(t -> t.appointment().fullName())
-                .or(() -> first(tx, s).flatMap(CaseReader::stated))
+    static String who(Optional<TestRecord> test, Optional<Findings> first) {
+        return test.map(t -> t.appointment().fullName())
+                .or(() -> first.flatMap(CaseReader::stated))
                 .orElse("forgotten");
     }
 
@@ -98,10 +92,5 @@ final class CaseReader {
                 .or(() -> findings.envelope().from().stream()
                         .map(m -> m.displayName().orElse(m.address()))
                         .findFirst());
-    }
-
-    static String inWords(TestRecord test) {
-        OffsetDateTime slot = test.appointment().slotStart();
-        return test.key() + ", " + test.appointment().clinic() + ", " + SLOT.format(slot);
     }
 }

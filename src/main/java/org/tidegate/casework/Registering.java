@@ -11,6 +11,7 @@ import org.tidegate.store.QuarantinedLot;
 import org.tidegate.store.Store;
 import org.tidegate.store.Tx;
 import org.tidegate.work.Outage;
+import org.tidegate.work.Submission;
 import org.tidegate.work.SubmissionState;
 import org.tidegate.work.User;
 import org.tidegate.work.WorkItem;
@@ -96,13 +97,8 @@ public final class Registering {
     }
 
     static int assessOpenAgain(Tx tx) {
-        int count = 0;
-        for (SubmissionState state : OPEN) {
-            for (var s : tx.submissions().inState(state)) {
-                s.messages().forEach(m -> tx.work().add(WorkItem.Kind.ASSESS, m.value(), s.due()));
-                count++;
-            }
-        }
-        return count;
+        List<Submission> open = tx.submissions().inStates(OPEN);
+        open.forEach(s -> s.messages().forEach(m -> tx.work().add(WorkItem.Kind.ASSESS, m.value(), s.due())));
+        return open.size();
     }
 }

@@ -28,16 +28,18 @@ final class StoredCasebook implements Casebook {
     private final Store store;
     private final MessageVault vault;
     private final CaseReader reader;
+    private final TriageQueue queue;
 
     StoredCasebook(Store store, MessageVault vault, CaseReader reader) {
         this.store = store;
         this.vault = vault;
         this.reader = reader;
+        this.queue = new TriageQueue(new KnownCases(reader));
     }
 
     @Override
     public List<QueueRow> queue(Instant now) {
-        return store.read(tx -> new TriageQueue(reader).rows(tx, now));
+        return store.read(tx -> queue.rows(tx, now));
     }
 
     @Override

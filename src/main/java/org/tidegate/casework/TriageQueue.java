@@ -2,20 +2,26 @@ package org.tidegate.casework;
 
 import java.time.Instant;
 import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Stream;
-import org.tidegate.examination.Assessment;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.tidegate.finding.Discrepancy;
 import org.tidegate.finding.DiscrepancyCode;
-import org.tidegate.finding.Severity;
 import org.tidegate.store.Tx;
+import org.tidegate.work.Claim;
 import org.tidegate.work.Lane;
 import org.tidegate.work.Submission;
+import org.tidegate.work.SubmissionId;
 import org.tidegate.work.SubmissionState;
 
 /** What waits for a person, in the order in which it should be taken up (DESIGN 10). */
 final class TriageQueue {
+
+    private static final Set<SubmissionState> WAITING_FOR_A_PERSON =
+            EnumSet.of(SubmissionState.HELD, SubmissionState.TO_READ);
 
     /** Urgent words first; then by lane; in it by what presses, and then age. */
     static final Comparator<Entry> ORDER = Comparator.comparing(
@@ -25,17 +31,17 @@ final class TriageQueue {
             .thenComparing(e -> e.submission().arrived())
             .thenComparing(e -> e.submission().id());
 
-    private final CaseReader reader;
+    private final KnownCases cases;
 
-    TriageQueue(CaseReader reader) {
-        this.reader = reader;
+    TriageQueue(KnownCases cases) {
+        this.cases = cases;
     }
 
     /** A submission in its lane. */
-    record Entry(Submission submission, Assessment assessment, Lane lane) {
+    record Entry(Submission submission, CaseFacts facts, Lane lane) {
 
-        static Entry of(Submission submission, Assessment assessment, Instant now) {
-            return new Entry(submission, assessment, TriageQueue.lane(submission, assessment.discrepancies(), now));
+        static Entry of(Submission submission, CaseFacts facts, Instant now) {
+            return new Entry(submission, facts, TriageQueue.lane(submission, facts.holds(), now));
         }
 
         /** Overdue ones by embarkation, all others by due. */
@@ -46,40 +52,39 @@ final class TriageQueue {
 
     /** @param now decides what can still be saved and what is overdue */
     List<QueueRow> rows(Tx tx, Instant now) {
-        return Stream.of(SubmissionState.HELD, SubmissionState.TO_READ)
-                .flatMap(state -> tx.submissions().inState(state).stream())
-                .flatMap(s -> reader.assessment(tx, s).map(a -> Entry.of(s, a, now)).stream())
+        List<Submission> waiting = tx.submissions().inStates(WAITING_FOR_A_PERSON);
+        Map<SubmissionId, CaseFacts> facts = cases.of(tx, waiting);
+        Map<SubmissionId, Claim> claims =
+                tx.claims().all(now).stream().collect(Collectors.toMap(Claim::submission, c -> c));
+        return waiting.stream()
+                .flatMap(s -> Optional.ofNullable(facts.get(s.id())).map(f -> Entry.of(s, f, now)).stream())
                 .sorted(ORDER)
-                .map(e -> row(tx, e))
+                .map(e -> row(e, Optional.ofNullable(claims.get(e.submission().id()))))
                 .toList();
     }
 
-    private QueueRow row(Tx tx, Entry e) {
+    private static QueueRow row(Entry e, Optional<Claim> claim) {
         Submission s = e.submission();
+        CaseFacts f = e.facts();
         return new QueueRow(
                 s.id(),
                 s.state(),
                 e.lane(),
                 s.urgent(),
-                reader.who(tx, s, e.assessment()),
-                reader.test(tx, e.assessment()).map(CaseReader::inWords),
-                e.assessment().discrepancies().stream()
-                        .filter(d -> d.severity() == Severity.HOLD)
-                        .toList(),
+                f.who(),
+                f.addresses(),
+                f.test(),
+                f.holds(),
                 s.arrived(),
+                f.since(),
                 s.due(),
                 s.savable(),
-                suggestion(tx, s));
+                f.suggestion(),
+                claim.map(Claim::who));
     }
 
-    private static Optional<String> suggestion(Tx tx, Submission s) {
-        return tx.replies()
-                .suggested(s.id(), s.assessment())
-                .map(r -> r.notAfter().isPresent() ? "ask" : "explain");
-    }
-
-    static Lane lane(Submission s, List<Discrepancy> all, Instant now) {
-        if (all.stream().anyMatch(d -> d.code() == DiscrepancyCode.CORRESPONDENCE && d.severity() == Severity.HOLD)) {
+    static Lane lane(Submission s, List<Discrepancy> holds, Instant now) {
+        if (holds.stream().anyMatch(d -> d.code() == DiscrepancyCode.CORRESPONDENCE)) {
             return Lane.CORRESPONDENCE;
         }
         if (s.savable().filter(now::isBefore).isPresent()) {

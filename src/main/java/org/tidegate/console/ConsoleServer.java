@@ -67,6 +67,8 @@ public final class ConsoleServer implements AutoCloseable {
                 Map.entry("spring.thymeleaf.prefix", "classpath:/console/templates/"),
                 Map.entry("spring.web.resources.static-locations", "classpath:/console/static/"),
                 Map.entry("spring.mvc.static-path-pattern", "/static/**"),
+                Map.entry("spring.messages.basename", "console/messages"),
+                Map.entry("spring.messages.fallback-to-system-locale", false),
                 Map.entry("spring.main.lazy-initialization", true),
                 Map.entry("logging.config", "classpath:logback.xml"));
     }

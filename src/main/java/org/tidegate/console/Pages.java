@@ -1,9 +1,9 @@
 package org.tidegate.console;
 
-import java.security.Principal;
 import java.time.Clock;
 import java.time.Instant;
 import java.util.List;
+import java.util.Locale;
 import java.util.concurrent.TimeUnit;
 import org.springframework.http.CacheControl;
 import org.springframework.http.HttpStatus;
@@ -17,7 +17,6 @@ import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.server.ResponseStatusException;
 import org.tidegate.casework.Casebook;
 import org.tidegate.casework.SubmissionView;
-import org.tidegate.rules.Rules;
 import org.tidegate.work.SubmissionId;
 
 /** The pages: sign-in, queue, submission. */
@@ -28,12 +27,12 @@ class Pages {
 
     private final Casebook casebook;
     private final Clock clock;
-    private final PageWords words;
+    private final PageWords pageWords;
 
-    Pages(Casebook casebook, Rules rules, Clock clock) {
+    Pages(Casebook casebook, PageWords pageWords, Clock clock) {
         this.casebook = casebook;
         this.clock = clock;
-        this.words = new PageWords(rules);
+        this.pageWords = pageWords;
     }
 
     @GetMapping("/sign-in")
@@ -42,19 +41,15 @@ class Pages {
     }
 
     @GetMapping("/")
-    String queue(Model model, Principal who) {
-        Instant now = clock.instant();
-        model.addAttribute("lanes", QueuePage.of(casebook.queue(now), now, words));
-        frame(model, who, now);
-        return "queue";
+    String start() {
+        return "redirect:/queue";
     }
 
     @GetMapping("/submissions/{id}")
-    String submission(@PathVariable long id, Model model, Principal who) {
+    String submission(@PathVariable long id, Locale locale, Model model) {
         Instant now = clock.instant();
         SubmissionView view = casebook.submission(new SubmissionId(id), now).orElseThrow(Pages::unknown);
-        model.addAttribute("page", SubmissionPage.of(view, now, words));
-        frame(model, who, now);
+        model.addAttribute("page", SubmissionPage.of(view, now, pageWords.in(locale)));
         return "submission";
     }
 
@@ -71,11 +66,6 @@ class Pages {
                         .header("X-Content-Type-Options", "nosniff")
                         .body(p.content()))
                 .orElseThrow(Pages::unknown);
-    }
-
-    private void frame(Model model, Principal who, Instant now) {
-        model.addAttribute("who", who.getName());
-        model.addAttribute("now", words.dateAndTime(now));
     }
 
     private static ResponseStatusException unknown() {

@@ -1,124 +1,118 @@
 package org.tidegate.console;
 
-import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.EnumMap;
 import java.util.List;
-import java.util.function.Predicate;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 import org.tidegate.casework.QueueRow;
 import org.tidegate.finding.Discrepancy;
-import org.tidegate.work.Lane;
-import org.tidegate.work.SubmissionState;
+import org.tidegate.finding.DiscrepancyCode;
 
-/** The queue as the page shows it. */
-final class QueuePage {
+/**
+ * The queue as the page shows it: the rows of one page of those that fit the query, and the counts beside them.
+ *
+ * @param lanes the rows of this page by lane
+ * @param laneChoices every lane that something waits in, and the choice of all
+ * @param kindChoices every discrepancy that something waits for, the most frequent first
+ * @param newest milliseconds since 1970: what came to stand later is news to this page
+ */
+record QueuePage(
+        QueueQuery query,
+        int waiting,
+        List<LaneView> lanes,
+        List<Choice> laneChoices,
+        List<Choice> kindChoices,
+        int pages,
+        long newest,
+        String asOf) {
 
-    /** A bar is full with this much time left. */
-    private static final Duration FULL = Duration.ofMinutes(30);
+    static final int ROWS = 50;
 
-    private static final int LONG_REASON = 120;
+    /** A lane with its rows; {@code count} is of all pages. */
+    record LaneView(String code, long count, List<QueueLine> rows) {}
 
-    private QueuePage() {}
+    /** A filter with what it would leave. */
+    record Choice(String label, long count, String link, boolean chosen) {}
 
-    /** A lane with its rows. */
-    record LaneView(String title, String hint, List<RowView> rows) {}
-
-    /** One row; {@code level} is the part of its time that is left, in tenths. */
-    record RowView(
-            String link,
-            String number,
-            String who,
-            String test,
-            boolean urgent,
-            List<String> reasons,
-            String suggestion,
-            String due,
-            String left,
-            int level,
-            boolean over) {}
-
-    static List<LaneView> of(List<QueueRow> rows, Instant now, PageWords words) {
-        List<LaneView> lanes = new ArrayList<>();
-        lanes.add(lane(
-                "Urgent words",
-                "A person may need help now. Call, do not only write.",
-                rows,
-                QueueRow::urgent,
-                now,
-                words));
-        lanes.add(held(
-                "Can still be saved",
-                "A correction still counts if it is asked for now.",
-                rows,
-                Lane.SAVABLE,
-                now,
-                words));
-        lanes.add(held(
-                "To be answered",
-                "Nothing can be saved here, but an answer is promised.",
-                rows,
-                Lane.REST,
-                now,
-                words));
-        lanes.add(held("Overdue", "The promised answer is late.", rows, Lane.OVERDUE, now, words));
-        lanes.add(held("Letters from people", "Neither photo nor test time.", rows, Lane.CORRESPONDENCE, now, words));
-        lanes.add(lane(
-                "To be read",
-                "Everything adds up; a trained reader reads the cassette.",
-                rows,
-                r -> !r.urgent() && r.state() == SubmissionState.TO_READ,
-                now,
-                words));
-        return lanes.stream().filter(l -> !l.rows().isEmpty()).toList();
+    static QueuePage of(List<QueueRow> all, QueueQuery query, Instant now, Words words) {
+        List<QueueRow> found =
+                all.stream().filter(r -> query.found(r, words.zone())).toList();
+        List<QueueRow> fit = found.stream()
+                .filter(r -> query.inLane(r) && query.ofKind(r))
+                .sorted(Comparator.comparing(LaneKey::of))
+                .toList();
+        int pages = Math.max(1, (fit.size() + ROWS - 1) / ROWS);
+        QueueQuery shown = new QueueQuery(query.lane(), query.kind(), query.words(), Math.min(pages, query.page()));
+        return new QueuePage(
+                shown,
+                all.size(),
+                lanes(fit, shown.page(), now, words),
+                laneChoices(found, shown, words),
+                kindChoices(found, shown, words),
+                pages,
+                now.toEpochMilli(),
+                words.clock(now));
     }
 
-    private static LaneView held(
-            String title, String hint, List<QueueRow> rows, Lane lane, Instant now, PageWords words) {
-        return lane(
-                title,
-                hint,
-                rows,
-                r -> !r.urgent() && r.state() != SubmissionState.TO_READ && r.lane() == lane,
-                now,
-                words);
+    private static List<QueueRow> rowsOf(List<QueueRow> fit, int page) {
+        int from = Math.min(fit.size(), (page - 1) * ROWS);
+        return fit.subList(from, Math.min(fit.size(), from + ROWS));
     }
 
-    private static LaneView lane(
-            String title, String hint, List<QueueRow> rows, Predicate<QueueRow> in, Instant now, PageWords words) {
-        return new LaneView(
-                title,
-                hint,
-                rows.stream().filter(in).map(r -> row(r, now, words)).toList());
+    private static List<LaneView> lanes(List<QueueRow> fit, int page, Instant now, Words words) {
+        Map<LaneKey, Long> counts = count(fit, LaneKey::of);
+        Map<LaneKey, List<QueueLine>> byLane = new EnumMap<>(LaneKey.class);
+        rowsOf(fit, page)
+                .forEach(r -> byLane.computeIfAbsent(LaneKey.of(r), k -> new ArrayList<>())
+                        .add(QueueLine.of(r, now, words)));
+        return byLane.entrySet().stream()
+                .map(e -> new LaneView(e.getKey().code(), counts.getOrDefault(e.getKey(), 0L), e.getValue()))
+                .toList();
     }
 
-    private static RowView row(QueueRow r, Instant now, PageWords words) {
-        Duration left = Duration.between(now, r.due());
-        int level = (int) Math.max(0, Math.min(10, Math.ceil(10.0 * left.toSeconds() / FULL.toSeconds())));
-        return new RowView(
-                "/submissions/" + r.id().value(),
-                r.id().toString(),
-                r.who(),
-                r.test().orElse("no test found"),
-                r.urgent(),
-                r.holds().stream().map(QueuePage::gist).toList(),
-                r.suggestion().map(QueuePage::action).orElse(""),
-                words.clock(r.due()),
-                words.left(r.due(), now),
-                level,
-                left.isNegative());
+    private static List<Choice> laneChoices(List<QueueRow> found, QueueQuery query, Words words) {
+        List<QueueRow> rows = found.stream().filter(query::ofKind).toList();
+        List<Choice> choices = new ArrayList<>();
+        choices.add(new Choice(
+                words.say("queue.all"),
+                rows.size(),
+                query.linkToLane(Optional.empty()),
+                query.lane().isEmpty()));
+        count(rows, LaneKey::of)
+                .forEach((lane, count) -> choices.add(new Choice(
+                        words.say("lane." + lane.code()),
+                        count,
+                        query.linkToLane(Optional.of(lane)),
+                        query.lane().equals(Optional.of(lane)))));
+        return choices;
     }
 
-    /** The reason without its proof, which stands on the submission's own page. */
-    private static String gist(Discrepancy d) {
-        int proof = d.reason().indexOf(": ");
-        return d.reason().length() > LONG_REASON && proof > 0 ? d.reason().substring(0, proof) : d.reason();
+    private static List<Choice> kindChoices(List<QueueRow> found, QueueQuery query, Words words) {
+        List<Discrepancy> holds = found.stream()
+                .filter(query::inLane)
+                .flatMap(r -> r.holds().stream())
+                .toList();
+        return count(holds, Discrepancy::code).entrySet().stream()
+                .sorted(Map.Entry.<DiscrepancyCode, Long>comparingByValue(Comparator.reverseOrder())
+                        .thenComparing(Map.Entry.comparingByKey()))
+                .map(e -> kindChoice(e.getKey(), e.getValue(), query, words))
+                .toList();
     }
 
-    private static String action(String suggestion) {
-        return switch (suggestion) {
-            case "ask" -> "Ask the participant: the letter is ready";
-            case "explain" -> "Explain: the letter is ready";
-            default -> suggestion;
-        };
+    /** Choosing the chosen one again takes the choice away. */
+    private static Choice kindChoice(DiscrepancyCode kind, long count, QueueQuery query, Words words) {
+        boolean chosen = query.kind().equals(Optional.of(kind));
+        Optional<DiscrepancyCode> next = chosen ? Optional.empty() : Optional.of(kind);
+        return new Choice(words.say("code." + kind.code()), count, query.linkToKind(next), chosen);
+    }
+
+    private static <T, K extends Enum<K>> Map<K, Long> count(List<T> all, Function<T, K> by) {
+        return all.stream().collect(Collectors.groupingBy(by, TreeMap::new, Collectors.counting()));
     }
 }

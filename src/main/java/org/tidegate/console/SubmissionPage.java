@@ -50,7 +50,7 @@ record SubmissionPage(
     /** A candidate of the book with its running sum. */
     record FitView(String test, String probability, List<String> weights) {}
 
-    static SubmissionPage of(SubmissionView v, Instant now, PageWords words) {
+    static SubmissionPage of(SubmissionView v, Instant now, Words words) {
         return new SubmissionPage(
                 v.submission().id().toString(),
                 v.submission().state().code().replace('-', ' '),
@@ -76,7 +76,7 @@ record SubmissionPage(
                         .toList());
     }
 
-    private static String test(TestRecord t, PageWords words) {
+    private static String test(TestRecord t, Words words) {
         return t.key() + ", " + t.appointment().fullName() + ", "
                 + t.appointment().clinic() + ", slot "
                 + words.dateAndTime(t.appointment().slotStart().toInstant())
@@ -141,7 +141,7 @@ record SubmissionPage(
         return new PhotoView(source, p.fileName().orElse(p.path()), facts, p.width() > 0);
     }
 
-    private static MessageView message(TakenMessage m, PageWords words) {
+    private static MessageView message(TakenMessage m, Words words) {
         String from = m.findings().envelope().from().stream()
                 .findFirst()
                 .map(SubmissionPage::mailbox)

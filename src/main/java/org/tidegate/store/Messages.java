@@ -94,6 +94,9 @@ public final class Messages {
                 "UPDATE messages SET wrapped_key = NULL, wrapped_salt = NULL, findings = NULL WHERE id = ?",
                 id.value());
         tx.update("DELETE FROM pictures WHERE message = ?", id.value());
+        tx.update(
+                "UPDATE submissions SET version = version + 1 WHERE id = (SELECT submission FROM messages WHERE id = ?)",
+                id.value());
     }
 
     private static StoredMessage read(Row r) throws SQLException {

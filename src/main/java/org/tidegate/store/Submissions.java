@@ -1,8 +1,13 @@
 package org.tidegate.store;
 
 import java.sql.SQLException;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.tidegate.work.MessageId;
 import org.tidegate.work.Submission;
 import org.tidegate.work.SubmissionId;
@@ -25,8 +30,22 @@ public final class Submissions {
         return tx.first(ALL + " WHERE id = ?", this::read, id.value());
     }
 
-    public List<Submission> inState(SubmissionState state) {
-        return tx.list(ALL + " WHERE state = ? ORDER BY due, id", this::read, state.code());
+    /** In two statements however many there are. */
+    public List<Submission> inStates(Set<SubmissionState> states) {
+        String marks = String.join(", ", Collections.nCopies(states.size(), "?"));
+        Object[] codes = states.stream().map(SubmissionState::code).sorted().toArray();
+        Map<Long, List<MessageId>> messages = new HashMap<>();
+        tx.list(
+                        "SELECT m.submission AS home, m.id AS id FROM messages m JOIN submissions s ON s.id = m.submission"
+                                + " WHERE s.state IN (" + marks + ") ORDER BY m.id",
+                        r -> Map.entry(r.number("home"), new MessageId(r.number("id"))),
+                        codes)
+                .forEach(e -> messages.computeIfAbsent(e.getKey(), k -> new ArrayList<>())
+                        .add(e.getValue()));
+        return tx.list(
+                ALL + " WHERE state IN (" + marks + ") ORDER BY due, id",
+                r -> read(r, messages.getOrDefault(r.number("id"), List.of())),
+                codes);
     }
 
     /** In the order of their first messages. */
@@ -94,14 +113,19 @@ public final class Submissions {
     }
 
     private Submission read(Row r) throws SQLException {
-        long id = r.number("id");
-        return new Submission(
-                new SubmissionId(id),
-                SubmissionState.ofCode(r.text("state")),
+        return read(
+                r,
                 tx.list(
                         "SELECT id FROM messages WHERE submission = ? ORDER BY id",
                         m -> new MessageId(m.number("id")),
-                        id),
+                        r.number("id")));
+    }
+
+    private static Submission read(Row r, List<MessageId> messages) throws SQLException {
+        return new Submission(
+                new SubmissionId(r.number("id")),
+                SubmissionState.ofCode(r.text("state")),
+                messages,
                 r.maybeText("test"),
                 r.flag("urgent"),
                 r.instant("arrived"),

@@ -1,0 +1,141 @@
+package org.tidegate.console;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneId;
+import java.time.ZoneOffset;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.atomic.AtomicReference;
+import java.util.stream.Stream;
+import org.tidegate.booking.BookReader;
+import org.tidegate.booking.BookResult;
+import org.tidegate.casework.Desk;
+import org.tidegate.casework.DeskConfig;
+import org.tidegate.message.HeaderDate;
+import org.tidegate.message.Limits;
+import org.tidegate.message.MessageReader;
+import org.tidegate.rules.Rules;
+import org.tidegate.work.Role;
+import org.tidegate.work.User;
+import org.tidegate.work.UserId;
+
+/** The sample morning behind the pages: a real store and a real server, on a clock that the test puts. */
+final class Morning implements AutoCloseable {
+
+    static final String PASSWORD = "a long password";
+
+    final Desk desk;
+    final ConsoleServer console;
+    final StandingClock clock;
+
+    private Morning(Desk desk, ConsoleServer console, StandingClock clock) {
+        this.desk = desk;
+        this.console = console;
+        this.clock = clock;
+    }
+
+    /** A clock that stands where it was put. */
+    static final class StandingClock extends Clock {
+        private final AtomicReference<Instant> now = new AtomicReference<>(Instant.EPOCH);
+
+        void put(Instant time) {
+            now.set(time);
+        }
+
+        @Override
+        public Instant instant() {
+            return now.get();
+        }
+
+        @Override
+        public ZoneId getZone() {
+            return ZoneOffset.UTC;
+        }
+
+        @Override
+        public Clock withZone(ZoneId zone) {
+            return Clock.fixed(instant(), zone);
+        }
+    }
+
+    private record Mail(byte[] raw, Instant arrived) {}
+
+    /** Every sample message whose name starts with one of those given, taken when it arrived; all of them where none is given. */
+    static Morning until(Path data, Instant time, String... names) throws IOException {
+        Rules rules = Rules.bundled();
+        StandingClock clock = new StandingClock();
+        clock.put(Instant.parse("2026-05-04T06:00:00Z"));
+        Desk desk = Desk.open(DeskConfig.embedded(data, rules, clock));
+        BookResult.Read book = (BookResult.Read) BookReader.read(Path.of("sample-mailbox/appointments.csv"));
+        desk.books().replace(book.book(), UserId.DAEMON);
+        for (Mail mail : mails(List.of(names))) {
+            if (!mail.arrived().isAfter(time)) {
+                clock.put(mail.arrived());
+                desk.intake().take(mail.raw(), Optional.empty());
+                desk.worker().drain();
+            }
+        }
+        for (Role role : Role.values()) {
+            person(desk, role.code(), Set.of(role));
+        }
+        person(desk, "anna", Set.of(Role.OPERATOR, Role.READER));
+        clock.put(time);
+        return new Morning(desk, ConsoleServer.start("127.0.0.1", 0, desk.casebook(), rules, clock), clock);
+    }
+
+    /** As it was left in that folder. */
+    static Morning again(Path data, Instant time) throws IOException {
+        Rules rules = Rules.bundled();
+        StandingClock clock = new StandingClock();
+        clock.put(time);
+        Desk desk = Desk.open(DeskConfig.embedded(data, rules, clock));
+        return new Morning(desk, ConsoleServer.start("127.0.0.1", 0, desk.casebook(), rules, clock), clock);
+    }
+
+    static void person(Desk desk, String name, Set<Role> roles) {
+        User user = new User(new UserId(name), name, roles, Passwords.encode(PASSWORD), true);
+        desk.store().write(tx -> {
+            tx.users().save(user);
+            return true;
+        });
+    }
+
+    private static List<Mail> mails(List<String> names) throws IOException {
+        try (Stream<Path> files = Files.list(Path.of("sample-mailbox"))) {
+            return files.filter(f -> f.toString().endsWith(".eml"))
+                    .filter(f -> names.isEmpty()
+                            || names.stream()
+                                    .anyMatch(n -> f.getFileName().toString().startsWith(n)))
+                    .sorted()
+                    .map(Morning::mail)
+                    .sorted(Comparator.comparing(Mail::arrived))
+                    .toList();
+        }
+    }
+
+    private static Mail mail(Path file) {
+        try {
+            byte[] raw = Files.readAllBytes(file);
+            Instant arrived = MessageReader.read(raw, Limits.standard()).envelope().hops().stream()
+                    .flatMap(h -> h.time().stream())
+                    .map(HeaderDate::instant)
+                    .findFirst()
+                    .orElse(Instant.EPOCH);
+            return new Mail(raw, arrived);
+        } catch (IOException e) {
+            throw new java.io.UncheckedIOException(e);
+        }
+    }
+
+    @Override
+    public void close() {
+        console.close();
+        desk.close();
+    }
+}
