@@ -2,10 +2,8 @@ package org.tidegate.console;
 
 import java.time.Instant;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.tidegate.casework.QueueRow;
 
@@ -24,7 +22,7 @@ record QueueNews(int fresh, String link, String words, List<QueueLine> lines, Li
 
     static QueueNews of(
             List<QueueRow> all, QueueQuery query, Instant since, List<Long> shown, Instant now, Words words) {
-        Map<Long, QueueRow> waiting = all.stream().collect(Collectors.toMap(r -> r.id().value(), Function.identity()));
+        Set<Long> waiting = all.stream().map(r -> r.id().value()).collect(Collectors.toSet());
         Set<Long> asked = new TreeSet<>(shown.subList(0, Math.min(MOST, shown.size())));
         int fresh = (int) all.stream()
                 .filter(r -> r.since().isAfter(since) && !asked.contains(r.id().value()))
@@ -35,10 +33,10 @@ record QueueNews(int fresh, String link, String words, List<QueueLine> lines, Li
                 fresh,
                 query.linkToPage(1),
                 fresh == 0 ? words.say("queue.no-news", time) : words.say("queue.news", Integer.toString(fresh), time),
-                asked.stream()
-                        .filter(waiting::containsKey)
-                        .map(id -> QueueLine.of(waiting.get(id), now, words))
+                all.stream()
+                        .filter(r -> asked.contains(r.id().value()))
+                        .map(r -> QueueLine.of(r, now, words))
                         .toList(),
-                asked.stream().filter(id -> !waiting.containsKey(id)).toList());
+                asked.stream().filter(id -> !waiting.contains(id)).toList());
     }
 }

@@ -4,10 +4,13 @@ import java.text.Normalizer;
 import java.time.OffsetDateTime;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
+import java.time.temporal.TemporalAccessor;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.springframework.web.util.UriComponentsBuilder;
 import org.tidegate.booking.TestRecord;
 import org.tidegate.casework.QueueRow;
@@ -25,8 +28,10 @@ record QueueQuery(Optional<LaneKey> lane, Optional<DiscrepancyCode> kind, String
 
     private static final int LONGEST = 200;
     private static final int LAST_PAGE = 100_000;
-    private static final DateTimeFormatter DATES =
-            DateTimeFormatter.ofPattern("uuuu-MM-dd d MMMM uuuu d MMM dd.MM.uuuu dd/MM/uuuu HH:mm", Locale.ENGLISH);
+    private static final List<DateTimeFormatter> DATES = Stream.of(
+                    "uuuu-MM-dd", "d MMMM uuuu", "d MMM", "dd.MM.uuuu", "dd/MM/uuuu", "HH:mm")
+            .map(p -> DateTimeFormatter.ofPattern(p, Locale.ENGLISH))
+            .toList();
 
     /** Lenient: what is not understood filters nothing. */
     static QueueQuery of(String lane, String kind, String words, String page) {
@@ -74,13 +79,18 @@ record QueueQuery(Optional<LaneKey> lane, Optional<DiscrepancyCode> kind, String
                         row.id().toString(),
                         String.join(" ", row.addresses()),
                         test,
-                        DATES.format(row.arrived().atZone(zone)))));
+                        dates(row.arrived().atZone(zone)))));
     }
 
     private static String booked(TestRecord t) {
         OffsetDateTime slot = t.appointment().slotStart();
         return t.key() + " " + t.appointment().fullName() + " "
-                + t.appointment().clinic() + " " + DATES.format(slot);
+                + t.appointment().clinic() + " " + dates(slot);
+    }
+
+    /** As people may write it. */
+    private static String dates(TemporalAccessor time) {
+        return DATES.stream().map(d -> d.format(time)).collect(Collectors.joining(" "));
     }
 
     private static String folded(String text) {

@@ -68,10 +68,7 @@ final class RingSearch {
                 .sorted(Comparator.comparingDouble((Ring r) -> -r.quad().area()))
                 .toList();
         for (Ring ring : rings) {
-            parts.stream()
-                    .filter(p -> isWell(p, ring))
-                    .limit(2)
-                    .forEach(well -> propose(ring, well));
+            parts.stream().filter(p -> isWell(p, ring)).limit(2).forEach(well -> propose(ring, well));
         }
     }
 
