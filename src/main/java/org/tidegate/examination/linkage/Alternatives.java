@@ -9,7 +9,7 @@ import java.util.stream.Stream;
 import org.tidegate.finding.SubjectReading;
 
 /**
- * Which readings may stand in for the best one. A reading that leaves out the name, the time, or words of the name would hide
+ * Which readings may stand in for the best one. A reading that leaves out the name, words of it, the time or the clinic would hide
  * what speaks against a test; it is no alternative, only less evidence.
  */
 final class Alternatives {
@@ -31,7 +31,10 @@ final class Alternatives {
     private static boolean statesAsMuch(SubjectReading other, SubjectReading best) {
         boolean named = best.name().isEmpty() || other.name().isPresent();
         boolean timed = best.testTime().isEmpty() || other.testTime().isPresent();
-        return named && timed && !leavesOutWords(other.name(), best.name());
+        boolean placed = best.clinic().isEmpty() || other.clinic().isPresent();
+        boolean born = best.dateOfBirth().isEmpty() || other.dateOfBirth().isPresent();
+        boolean referred = best.reference().isEmpty() || other.reference().isPresent();
+        return named && timed && placed && born && referred && !leavesOutWords(other.name(), best.name());
     }
 
     private static boolean leavesOutWords(Optional<String> other, Optional<String> best) {

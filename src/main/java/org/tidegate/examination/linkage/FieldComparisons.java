@@ -60,9 +60,14 @@ final class FieldComparisons {
         return found;
     }
 
-    /** Which test it is of: time, reference, mark. */
-    List<FieldWeight> test(SubjectReading reading, TestRecord test) {
-        List<FieldWeight> found = new ArrayList<>(times.compare(reading.testTime(), statement.arrived(), test));
+    /**
+     * Which test it is of: time, reference, mark.
+     *
+     * @param likeliest whether the reading is the likeliest one
+     */
+    List<FieldWeight> test(SubjectReading reading, TestRecord test, boolean likeliest) {
+        List<FieldWeight> found =
+                new ArrayList<>(times.compare(reading.testTime(), statement.arrived(), test, likeliest));
         reading.reference()
                 .ifPresent(r -> add(
                         found,

@@ -103,7 +103,7 @@ public final class Linker {
             Statement statement, int number, TestRecord test, double prior, FieldComparisons comparisons) {
         SubjectReading reading = statement.readings().get(number);
         List<FieldWeight> ofPerson = comparisons.person(reading, test.appointment());
-        List<FieldWeight> ofTest = comparisons.test(reading, test);
+        List<FieldWeight> ofTest = comparisons.test(reading, test, number == 0);
         List<FieldWeight> all = new ArrayList<>(ofPerson);
         all.addAll(ofTest);
         all.addAll(comparisons.place(reading, test));

@@ -36,8 +36,12 @@ final class TimeComparison {
         this.zone = zone;
     }
 
-    /** Weights of the stated time, where there is one, and of the arrival. */
-    List<FieldWeight> compare(Optional<LocalDateTime> stated, Instant arrived, TestRecord test) {
+    /**
+     * Weights of the stated time, where there is one, and of the arrival.
+     *
+     * @param likeliest false for an alternative reading: that it does not fit the arrival speaks against the reading, not for the test
+     */
+    List<FieldWeight> compare(Optional<LocalDateTime> stated, Instant arrived, TestRecord test, boolean likeliest) {
         List<FieldWeight> found = new ArrayList<>();
         Instant start = test.appointment().slotStart().toInstant();
         double delay = minutes(start, arrived);
@@ -48,7 +52,7 @@ final class TimeComparison {
         Instant said = stated.get().atZone(zone).toInstant();
         found.add(stated(said, test));
         double shift = Weights.log2(arrivalDensity(delay) / arrivalDensity(minutes(said, arrived)));
-        double bounded = Math.max(-MOST_SHIFT, Math.min(MOST_SHIFT, shift));
+        double bounded = Math.max(-MOST_SHIFT, Math.min(likeliest ? MOST_SHIFT : 0, shift));
         if (Math.abs(bounded) >= 0.5) {
             found.add(new FieldWeight("arrival", "against_stated", bounded, words(delay) + ", unlike the stated time"));
         }

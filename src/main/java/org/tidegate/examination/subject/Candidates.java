@@ -23,6 +23,11 @@ final class Candidates {
         }
     }
 
+    /** The token may be a clinic. */
+    boolean clinicAt(int token) {
+        return from.get(token).stream().anyMatch(c -> c.field() == Candidate.Field.CLINIC);
+    }
+
     List<Candidate> at(int token) {
         return from.get(token);
     }

@@ -49,7 +49,7 @@ final class ClinicFinder implements Finder {
     private static double slipCost(Line line, int at) {
         boolean edge = !line.isWord(at + 1) || !line.isWord(at - 1);
         boolean capitals = line.token(at).text().equals(line.token(at).text().toUpperCase(java.util.Locale.ROOT));
-        return (edge ? 0.9 : 1.6) - (capitals ? 0.3 : 0);
+        return (edge ? 0.4 : 1.1) - (capitals ? 0.2 : 0);
     }
 
     private static void emit(Line line, int from, int to, String code, double cost, Candidates out) {

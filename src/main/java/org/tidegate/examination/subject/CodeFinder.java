@@ -103,11 +103,15 @@ final class CodeFinder implements Finder {
 
     /** A label with the number or code that it announces. */
     private static void labelled(Line line, int at, Candidates out) {
+        if (line.glued(at) && line.isSign(at - 1, "-")) {
+            return;
+        }
         int i = at + Math.max(line.length(at, WordKind.LABEL), line.length(at, WordKind.REFERENCE_LABEL));
-        while (line.isSign(i, ".:#=-º°") || line.is(i, WordKind.LABEL)) {
+        while (line.isSign(i, ".:#=º°") || line.isSign(i, "-") && line.glued(i) || line.is(i, WordKind.LABEL)) {
             i++;
         }
-        if (line.isNumber(i)) {
+        boolean weak = line.is(at, WordKind.FILLER);
+        if (line.isNumber(i) && !(weak && line.looksLikeTime(i))) {
             boolean decimal =
                     line.isSign(i + 1, ".,/-") && line.glued(i + 1) && line.isNumber(i + 2) && line.glued(i + 2);
             int end = decimal ? i + 3 : i + 1;

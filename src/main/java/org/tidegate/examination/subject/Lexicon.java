@@ -3,7 +3,9 @@ package org.tidegate.examination.subject;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 
 /** Known words and phrases by their folded tokens. Immutable; shared between threads. */
@@ -14,18 +16,27 @@ final class Lexicon {
 
     private record Phrase(List<String> words, Meaning meaning) {}
 
+    /** Folded words of so few letters mean something only where they are spelled with their accents. */
+    private static final int LONGEST_EXACT = 3;
+
     private final Map<String, Meaning> words;
+    private final Set<String> spellings;
     private final Map<String, List<Phrase>> phrases;
     private final int longestUnspaced;
 
-    private Lexicon(Map<String, Meaning> words, Map<String, List<Phrase>> phrases, int longestUnspaced) {
+    private Lexicon(
+            Map<String, Meaning> words, Set<String> spellings, Map<String, List<Phrase>> phrases, int longestUnspaced) {
         this.words = words;
+        this.spellings = spellings;
         this.phrases = phrases;
         this.longestUnspaced = longestUnspaced;
     }
 
-    /** @param meanings by phrase: folded words with single spaces */
-    static Lexicon of(Map<String, Meaning> meanings) {
+    /**
+     * @param meanings by phrase: folded words with single spaces
+     * @param spellings in lower case, words of mail as they are spelled
+     */
+    static Lexicon of(Map<String, Meaning> meanings, Set<String> spellings) {
         Map<String, Meaning> words = new HashMap<>();
         Map<String, List<Phrase>> phrases = new HashMap<>();
         int longest = 0;
@@ -42,7 +53,7 @@ final class Lexicon {
         phrases.values()
                 .forEach(
                         list -> list.sort((a, b) -> b.words().size() - a.words().size()));
-        return new Lexicon(words, phrases, longest);
+        return new Lexicon(words, Set.copyOf(spellings), phrases, longest);
     }
 
     /** Single words of months. */
@@ -58,6 +69,19 @@ final class Lexicon {
 
     Meaning word(String key) {
         return words.getOrDefault(key, Meaning.NONE);
+    }
+
+    /** Hồ is not the Italian ho, nor Lam the Vietnamese làm: accents that are there, and those of short words, must be right. */
+    Meaning word(Token t) {
+        Meaning m = word(t.key());
+        if (m.kinds().isEmpty() || t.key().length() > LONGEST_EXACT && isAscii(t.text())) {
+            return m;
+        }
+        return spellings.contains(t.text().toLowerCase(Locale.ROOT)) ? m : m.withoutMail();
+    }
+
+    private static boolean isAscii(String text) {
+        return text.chars().allMatch(c -> c < 0x80);
     }
 
     /** Phrases of two words and more that start at token {@code i}, the longest first; dots and hyphens between words do not matter. */

@@ -1,8 +1,11 @@
 package org.tidegate.examination.subject;
 
+import java.text.Normalizer;
 import java.util.EnumSet;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -39,6 +42,7 @@ final class LexiconBuilder {
 
     private final Map<String, Draft> drafts;
     private final UnaryOperator<String> keys;
+    private final Set<String> spellings = new HashSet<>();
 
     LexiconBuilder() {
         this(new LinkedHashMap<>(), LexiconBuilder::key);
@@ -91,7 +95,10 @@ final class LexiconBuilder {
     }
 
     LexiconBuilder kinds(WordKind kind, List<String> phrases) {
-        phrases.forEach(p -> draft(p).kinds.add(kind));
+        phrases.forEach(p -> {
+            draft(p).kinds.add(kind);
+            spellings.add(Normalizer.normalize(p.toLowerCase(Locale.ROOT), Normalizer.Form.NFKC));
+        });
         return this;
     }
 
@@ -114,7 +121,7 @@ final class LexiconBuilder {
     }
 
     Lexicon done() {
-        return Lexicon.of(meanings());
+        return Lexicon.of(meanings(), spellings);
     }
 
     /** By phrase: folded words with single spaces. */

@@ -18,7 +18,7 @@ final class Line {
         meanings = new Meaning[tokens.size()];
         for (int i = 0; i < meanings.length; i++) {
             Token t = tokens.get(i);
-            meanings[i] = t.isWord() ? lexicon.word(t.key()) : Meaning.NONE;
+            meanings[i] = t.isWord() ? lexicon.word(t) : Meaning.NONE;
             matches.add(matchesAt(i, lexicon));
         }
     }
@@ -64,6 +64,16 @@ final class Line {
 
     boolean isNumber(int i) {
         return has(i) && tokens.get(i).isNumber();
+    }
+
+    /** An hour with two digits of minutes behind a separator. */
+    boolean looksLikeTime(int i) {
+        return isNumber(i)
+                && tokens.get(i).number() < 24
+                && isSign(i + 1, ".:-,;")
+                && glued(i + 1)
+                && isNumber(i + 2)
+                && tokens.get(i + 2).digits() == 2;
     }
 
     boolean isWord(int i) {

@@ -58,12 +58,14 @@ final class LineReader {
 
     private Candidates candidates(Line line, Sender sender, Resolver resolver) {
         Candidates out = new Candidates(line.size());
-        NameFinder names = new NameFinder(sender);
         for (int i = 0; i < line.size(); i++) {
             for (Finder finder : finders) {
                 finder.find(line, i, out);
             }
             BirthFinder.find(line, i, resolver.arrival().getYear(), out);
+        }
+        NameFinder names = new NameFinder(sender);
+        for (int i = 0; i < line.size(); i++) {
             names.find(line, i, out);
         }
         return out;

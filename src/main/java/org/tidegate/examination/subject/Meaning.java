@@ -1,5 +1,6 @@
 package org.tidegate.examination.subject;
 
+import java.util.EnumSet;
 import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
@@ -25,6 +26,16 @@ record Meaning(
         Set<WordKind> kinds,
         Optional<String> clinic) {
 
+    private static final Set<WordKind> OF_MAIL = Set.copyOf(EnumSet.of(
+            WordKind.FILLER,
+            WordKind.NAME_CUE,
+            WordKind.BUSINESS,
+            WordKind.NOTICE,
+            WordKind.RESULT,
+            WordKind.PREFIX,
+            WordKind.TITLE,
+            WordKind.LABEL));
+
     static final Meaning NONE = new Meaning(0, 0, 0, null, -1, 0, Set.of(), Optional.empty());
 
     boolean is(WordKind kind) {
@@ -43,6 +54,13 @@ record Meaning(
                 || is(WordKind.TIME_CUE)
                 || is(WordKind.NOTICE)
                 || is(WordKind.BUSINESS);
+    }
+
+    /** The same, but no word of mail. */
+    Meaning withoutMail() {
+        Set<WordKind> kept = EnumSet.noneOf(WordKind.class);
+        kinds.stream().filter(k -> !OF_MAIL.contains(k)).forEach(kept::add);
+        return new Meaning(month, weekday, hours, dayOffset, number, languages, Set.copyOf(kept), clinic);
     }
 
     /** Announces a number or code. */

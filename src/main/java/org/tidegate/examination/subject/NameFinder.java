@@ -18,7 +18,7 @@ final class NameFinder {
         if (!starts(line, at)) {
             return;
         }
-        NameRun run = new NameRun(line, sender, at);
+        NameRun run = new NameRun(line, sender, out, at);
         int i = at;
         while (i < line.size() && i - at < MOST_TOKENS && run.words() < MOST_WORDS) {
             int next = step(line, i, run);
@@ -35,11 +35,17 @@ final class NameFinder {
     private static boolean starts(Line line, int at) {
         return line.isWord(at)
                 && !(line.is(at, WordKind.PREFIX) && line.isSign(at + 1, ":["))
-                && !line.is(at, WordKind.TITLE)
+                && (!line.is(at, WordKind.TITLE) || initial(line, at))
                 && !line.is(at, WordKind.SUFFIX)
                 && !(line.glued(at)
                         && line.isNumber(at - 1)
                         && !Tokenizer.unspaced(line.token(at).text().codePointAt(0)));
+    }
+
+    /** P. Wardle, though "p." is a title somewhere in lower case. */
+    private static boolean initial(Line line, int at) {
+        return line.token(at).text().length() == 1
+                && Character.isUpperCase(line.token(at).text().charAt(0));
     }
 
     /** Takes the token into the run; the index behind it, -1 where a name cannot go on. */

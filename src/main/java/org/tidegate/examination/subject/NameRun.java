@@ -11,11 +11,12 @@ final class NameRun {
 
     private final Line line;
     private final Sender sender;
+    private final Candidates others;
     private final double opening;
     private final StringBuilder text = new StringBuilder();
 
     private int full;
-    private int heavy;
+    private int particles;
     private int initials;
     private int known;
     private int lower;
@@ -28,9 +29,11 @@ final class NameRun {
     private boolean lastParticle;
     private String glue = "";
 
-    NameRun(Line line, Sender sender, int at) {
+    /** @param others what else the tokens may be */
+    NameRun(Line line, Sender sender, Candidates others, int at) {
         this.line = line;
         this.sender = sender;
+        this.others = others;
         this.opening = opening(line, at);
     }
 
@@ -54,7 +57,7 @@ final class NameRun {
     }
 
     int words() {
-        return full + initials;
+        return full + initials + particles;
     }
 
     boolean afterComma() {
@@ -76,22 +79,19 @@ final class NameRun {
         boolean supported = sender.names(t.key());
         boolean particle = m.is(WordKind.PARTICLE);
         boolean suffix = m.is(WordKind.SUFFIX) && full > 0;
-        boolean hyphenated = glue.equals("-");
         lastParticle = false;
-        if (hyphenated) {
+        if (glue.equals("-")) {
             casing(t.text());
+            penalties += hyphenated(i, m, supported);
         } else if (suffix) {
             penalties -= 0.2;
         } else if (t.text().length() == 1 && !Tokenizer.unspaced(t.text().codePointAt(0))) {
             initials++;
             penalties += initial(i);
-        } else if (particle && !supported) {
-            lastParticle = true;
-            penalties +=
-                    full == 0 && line.is(i - 1, WordKind.FILLER) && !line.is(i - 1, WordKind.PARTICLE) ? 0.7 : 0.05;
+        } else if (particle) {
+            particle(i, supported);
         } else {
             full++;
-            heavy += particle ? 0 : 1;
             known += supported ? 1 : 0;
             strange += supported ? 0 : 1;
             penalties += meant(i, m, supported);
@@ -102,18 +102,41 @@ final class NameRun {
         afterComma = false;
     }
 
+    /** A particle stands for a word only where there are too few others: Ben Fourmile, Le Thi. */
+    private void particle(int i, boolean supported) {
+        boolean afterFiller = full == 0 && line.is(i - 1, WordKind.FILLER) && !line.is(i - 1, WordKind.PARTICLE);
+        lastParticle = !supported;
+        particles += supported || Character.isUpperCase(line.token(i).text().codePointAt(0)) ? 1 : 0;
+        penalties += supported ? -0.15 : afterFiller ? 0.7 : 0.05;
+    }
+
+    /** Behind a hyphen a clinic or a short weekday is no part of the name. */
+    private double hyphenated(int i, Meaning m, boolean supported) {
+        boolean other = others.clinicAt(i) || shortDay(i, m) || m.is(WordKind.RESULT);
+        return other && !supported ? NOT_A_NAME : -0.1;
+    }
+
+    private boolean shortDay(int i, Meaning m) {
+        return m.weekday() > 0 && line.token(i).text().length() <= 3;
+    }
+
     private double initial(int i) {
         Token t = line.token(i);
         boolean capitalLetter = Character.isUpperCase(t.text().codePointAt(0));
         boolean dotted = line.isSign(i + 1, ".") && line.glued(i + 1);
-        boolean pronoun = t.key().equals("i") && line.isWord(i + 1) && !dotted;
-        double word = pronoun || !line.meaning(i).unknown() && !dotted && !capitalLetter ? 1 : -0.05;
+        if (dotted) {
+            return capitalLetter ? -0.05 : 0.1;
+        }
+        if (t.key().equals("i") && line.isWord(i + 1)) {
+            return line.is(i + 1, WordKind.FILLER) ? NOT_A_NAME : 1;
+        }
+        double word = line.meaning(i).unknown() || capitalLetter ? -0.05 : 1;
         return capitalLetter ? word : word + 0.6;
     }
 
     private double meant(int i, Meaning m, boolean supported) {
         if (m.unknown()) {
-            return 0;
+            return supported || !others.clinicAt(i) ? 0 : CALENDAR_WORD;
         }
         double share = supported ? 0.1 : 1;
         if (m.clinic().isPresent()) {
@@ -125,6 +148,9 @@ final class NameRun {
         if (m.label()) {
             return labels(i) ? NOT_A_NAME * share : CALENDAR_WORD * share;
         }
+        if (shortDay(i, m) && line.isSign(i + 1, "-") && line.glued(i + 1)) {
+            return NOT_A_NAME * share;
+        }
         boolean day = m.month() == 0 || m.number() >= 0 || line.isNumber(i + 1) || line.isNumber(i - 1);
         return (m.calendar() || m.number() >= 0) && day ? CALENDAR_WORD * share : 0.2 * share;
     }
@@ -132,16 +158,16 @@ final class NameRun {
     /** Something to be labelled follows: a number, or what stands behind a colon. */
     private boolean labels(int i) {
         return !Character.isUpperCase(line.token(i).text().codePointAt(0))
-                || line.isNumber(i + 1)
+                || line.isNumber(i + 1) && !line.looksLikeTime(i + 1)
                 || line.isSign(i + 1, ":=#")
                 || line.isSign(i + 1, ".") && line.isNumber(i + 2)
                 || line.isWord(i + 1) && line.glued(i + 2) && line.isNumber(i + 2);
     }
 
     private void casing(String word) {
-        int c = word.codePointAt(0);
-        lower += Character.isLowerCase(c) ? 1 : 0;
-        capital += Character.isUpperCase(c) ? 1 : 0;
+        boolean anyCapital = word.chars().anyMatch(Character::isUpperCase);
+        lower += !anyCapital && Character.isLowerCase(word.codePointAt(0)) ? 1 : 0;
+        capital += anyCapital ? 1 : 0;
     }
 
     void join(String sign) {
@@ -165,7 +191,7 @@ final class NameRun {
         }
         if (!suffix) {
             commaSeen = true;
-            penalties += heavy > 1 ? 1.2 : 0.5;
+            penalties += full > 1 ? 1.2 : 0.5;
         }
         afterComma = true;
         open = true;
@@ -173,8 +199,9 @@ final class NameRun {
     }
 
     double cost() {
-        double base = BY_WORDS[Math.min(full, BY_WORDS.length - 1)];
-        if (full == 1 && initials > 0) {
+        int words = full < 2 ? Math.min(2, full + particles) : full;
+        double base = BY_WORDS[Math.min(words, BY_WORDS.length - 1)];
+        if (words == 1 && initials > 0) {
             base = 0.3;
         }
         double mixed = capital > 0 && lower > 0 ? 1.4 * lower : 0;

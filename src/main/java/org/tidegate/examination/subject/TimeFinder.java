@@ -73,7 +73,9 @@ final class TimeFinder implements Finder {
         if (line.after(at, WordKind.TIME_CUE)) {
             cost -= 0.4;
         }
-        if (line.after(at, WordKind.LABEL) && !line.after(at, WordKind.TIME_CUE)) {
+        if (line.after(at, WordKind.LABEL)
+                && !line.after(at, WordKind.TIME_CUE)
+                && !(line.after(at, WordKind.FILLER) && end > at + 1)) {
             cost += 1.5;
         }
         if (line.after(at, WordKind.DATE_CUE) && !line.after(at, WordKind.TIME_CUE)) {
@@ -84,11 +86,15 @@ final class TimeFinder implements Finder {
 
     private static boolean insideLongerNumber(Line line, int at) {
         boolean slashBetween = line.isSign(at - 1, "/") && line.isSign(at - 3, ".:-") && line.isSign(at + 1, ".:");
+        boolean dashBetween = line.isSign(at - 1, "-") && !(line.isSign(at + 1, "-") && line.isNumber(at + 2));
+        boolean dateBefore =
+                line.isSign(at - 3, ".:/") || line.token(Math.max(0, at - 2)).digits() > 4;
         return line.isSign(at - 1, ".:/,-+")
                         && line.glued(at)
                         && line.glued(at - 1)
                         && line.isNumber(at - 2)
                         && !slashBetween
+                        && !(dashBetween && dateBefore)
                 || line.isSign(at - 1, "+") && line.glued(at)
                 || line.glued(at) && line.isWord(at - 1) && codeBefore(line, at - 1);
     }

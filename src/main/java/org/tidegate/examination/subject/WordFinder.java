@@ -29,6 +29,14 @@ final class WordFinder implements Finder {
             return 0;
         }
         Meaning m = line.meaning(at);
+        boolean initial = t.text().length() == 1
+                && line.isSign(at + 1, ".")
+                && line.glued(at + 1)
+                && line.isWord(at + 2)
+                && !m.is(WordKind.TITLE);
+        if (initial) {
+            return 0.6;
+        }
         if (means(m)) {
             return m.is(WordKind.PARTICLE) ? 0.1 : 0;
         }

@@ -56,11 +56,13 @@ final class Zones {
 
     /** UTC+2, GMT-03:00. */
     private Optional<Found> offset(Line line, int at) {
-        boolean base = line.token(at).key().matches("utc|gmt|z");
+        String key = line.token(at).key();
+        boolean base = key.equals("utc") || key.equals("gmt");
         if (!base
                 || !line.isSign(at + 1, "+-−")
                 || !line.isNumber(at + 2)
-                || line.token(at + 2).number() > 14) {
+                || line.token(at + 2).number() > 14
+                || line.meaning(at + 3).month() > 0) {
             return Optional.empty();
         }
         int sign = line.isSign(at + 1, "+") ? 1 : -1;
