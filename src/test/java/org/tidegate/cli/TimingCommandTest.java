@@ -14,7 +14,7 @@ import org.junit.jupiter.api.Test;
 /** The {@code timing} command on the example of its own help. */
 class TimingCommandTest {
 
-    private static final String QUESTION = "{\"id\":\"1\",\"zone\":\"Europe/London\",\"clues\":["
+    static final String QUESTION = "{\"id\":\"1\",\"zone\":\"Europe/London\",\"clues\":["
             + "{\"earlier\":\"epoch\",\"later\":\"test\",\"lo\":\"2026-05-04T07:02:00+01:00\",\"hi\":\"2026-05-04T07:04:00+01:00\","
             + "\"clock\":{\"kind\":\"clinic\"},\"place\":\"book timer_start\",\"tolerance\":\"PT5S\"},"
             + "{\"earlier\":\"epoch\",\"later\":\"photo[0]\",\"lo\":\"2026-05-04T07:28:00+01:00\",\"hi\":\"2026-05-04T07:28:00+01:00\","
@@ -38,9 +38,9 @@ class TimingCommandTest {
         assertThat(ran.out()).contains("\"id\":\"1\"");
     }
 
-    private record Ran(int code, String out, String err) {}
+    record Ran(int code, String out, String err) {}
 
-    private static Ran run(String input) {
+    static Ran run(String input) {
         InputStream before = System.in;
         StringWriter out = new StringWriter();
         ByteArrayOutputStream err = new ByteArrayOutputStream();
