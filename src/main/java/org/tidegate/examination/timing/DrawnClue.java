@@ -2,6 +2,7 @@ package org.tidegate.examination.timing;
 
 import java.time.Instant;
 import java.util.Optional;
+import org.tidegate.finding.Clock;
 import org.tidegate.finding.Clue;
 import org.tidegate.finding.Event;
 
@@ -12,7 +13,7 @@ import org.tidegate.finding.Event;
  * @param to empty: it bounds only from below
  * @param deciding whether a verdict's proof uses it
  */
-record DrawnClue(String lane, String what, Optional<Instant> from, Optional<Instant> to, boolean deciding) {
+record DrawnClue(Clock clock, Event event, Optional<Instant> from, Optional<Instant> to, boolean deciding) {
 
     /** Empty for clues that are no point on a clock, such as the order of things. */
     static Optional<DrawnClue> of(Clue clue, boolean deciding) {
@@ -22,38 +23,20 @@ record DrawnClue(String lane, String what, Optional<Instant> from, Optional<Inst
             return Optional.empty();
         }
         return Optional.of(new DrawnClue(
-                lane(clue),
-                what(clue.later()),
+                clue.clock(),
+                clue.later(),
                 clue.lo().map(Instant.EPOCH::plus),
                 clue.hi().map(Instant.EPOCH::plus),
                 deciding));
     }
 
-    /** A point to place the label at. */
+    /** A stamp to the second, rather than a span. */
+    boolean isPoint() {
+        return from.isPresent() && to.isPresent() && from.get().plusSeconds(1).isAfter(to.get());
+    }
+
+    /** Where on the scale it stands. */
     Instant anchor() {
         return from.or(() -> to).orElse(Instant.EPOCH);
-    }
-
-    private static String lane(Clue clue) {
-        return switch (clue.clock().kind()) {
-            case CLINIC -> "the clinic's record";
-            case OWN_SERVER -> "our mail server";
-            case OTHER_SERVER -> clue.clock().name();
-            case PHONE -> "the clock of the " + clue.clock().name();
-            case SATELLITE -> "GPS";
-            case WORDS -> "the participant's words";
-        };
-    }
-
-    private static String what(Event event) {
-        return switch (event.kind()) {
-            case TEST -> "test";
-            case PHOTO -> "photo";
-            case SENT -> "sent";
-            case HOP -> "taken over";
-            case SIGNED -> "signed";
-            case ARRIVED -> "arrived";
-            case EPOCH, DEVICE_ZERO -> "";
-        };
     }
 }

@@ -1,10 +1,11 @@
 package org.tidegate.examination.timing;
 
-import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDateTime;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -14,123 +15,175 @@ import java.util.stream.Stream;
 import org.tidegate.finding.Clue;
 import org.tidegate.finding.WindowVerdict;
 import org.tidegate.finding.WindowVerdict.DerivationStep;
+import org.tidegate.rules.TimingRules;
 
 /**
  * A judgement drawn: one lane for each clock, the reading window as a hatched band, the limit of sending as a dashed line, each clue as
- * an interval, those of the deciding chain filled. Legible in black and white; {@link #text} says the same.
+ * an interval, those of the deciding chain black and bold. Legible in black and white; {@link #text} says the same.
+ *
+ * <p>A page shows it so: {@code assessor.timeCase(input, assessment)} gives the evidence of an assessment, {@code
+ * TimeDrawing.of(timeCase, assessment.time().orElseThrow(), rules.timing())} the drawing; {@code svg(900)} fits a desk, {@code svg(360)} a
+ * phone (put both into the page and let a media query show one), {@code text()} belongs below or into the page for those who do not see
+ * it. The SVG is well-formed XML with all text escaped and no script; its ids end in its width.
  */
 public final class TimeDrawing {
 
-    private static final int LEFT = 230;
-    private static final int WIDTH = 900;
-    private static final int LANE = 34;
-    private static final int TOP = 46;
-    private static final Duration MARGIN = Duration.ofMinutes(5);
-    private static final Duration FURTHEST = Duration.ofHours(3);
+    private static final int SIZE = 12;
+    private static final int HEADER = 40;
+    private static final int LANE = 20;
+    private static final int ROW = 20;
+    private static final int AXIS = 26;
     private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("HH:mm:ss", Locale.ROOT);
+    private static final DateTimeFormatter MINUTE = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
 
     private final TimeJudgement judgement;
     private final List<DrawnClue> clues;
     private final ZoneId zone;
-    private final Instant start;
-    private final Instant end;
+    private final DrawingWords words;
 
-    /**
-     * @param clues as {@link TimeJudge#clues} gives them
-     * @param zone the clinic's
-     */
-    public TimeDrawing(TimeJudgement judgement, List<Clue> clues, ZoneId zone) {
+    TimeDrawing(TimeJudgement judgement, List<DrawnClue> clues, ZoneId zone, DrawingWords words) {
         this.judgement = judgement;
+        this.clues = List.copyOf(clues);
         this.zone = zone;
-        Set<String> deciding = Stream.concat(judgement.photo().stream(), Stream.of(judgement.sent()))
+        this.words = words;
+    }
+
+    /** @param judgement as {@link TimeJudge} gave it for the case under the same rules */
+    public static TimeDrawing of(TimeCase c, TimeJudgement judgement, TimingRules rules) {
+        return new TimeDrawing(judgement, drawn(c, judgement, rules), rules.zone(), DrawingWords.ENGLISH);
+    }
+
+    static List<DrawnClue> drawn(TimeCase c, TimeJudgement judgement, TimingRules rules) {
+        Set<String> deciding = deciding(judgement);
+        List<Clue> clues = new TimeJudge(rules).clues(c, judgement.governing());
+        return clues.stream()
+                .flatMap(clue -> DrawnClue.of(clue, deciding.contains(clue.place())).stream())
+                .toList();
+    }
+
+    /** Places in the evidence of the clues that prove a verdict. */
+    private static Set<String> deciding(TimeJudgement judgement) {
+        return Stream.concat(judgement.photo().stream(), Stream.of(judgement.sent()))
                 .map(WindowVerdict::derivation)
                 .flatMap(List::stream)
                 .map(DerivationStep::clue)
                 .collect(Collectors.toSet());
-        this.clues = clues.stream()
-                .flatMap(c -> DrawnClue.of(c, deciding.contains(c.place())).stream())
-                .toList();
-        Instant from = judgement.windows().from();
-        Instant until = judgement.windows().sendBy();
-        this.start = ends(from.minus(FURTHEST), until.plus(FURTHEST))
-                .min(Instant::compareTo)
-                .filter(t -> t.isBefore(from))
-                .orElse(from)
-                .minus(MARGIN);
-        this.end = ends(from.minus(FURTHEST), until.plus(FURTHEST))
-                .max(Instant::compareTo)
-                .filter(t -> t.isAfter(until))
-                .orElse(until)
-                .plus(MARGIN);
     }
 
-    private Stream<Instant> ends(Instant from, Instant to) {
-        return clues.stream()
-                .flatMap(c -> Stream.concat(c.from().stream(), c.to().stream()))
-                .filter(t -> t.isAfter(from) && t.isBefore(to));
+    /** The drawing as an SVG document, {@code width} pixels wide. */
+    public String svg(int width) {
+        Svg body = new Svg();
+        int height = draw(body, width);
+        return "<svg xmlns=\"http://www.w3.org/2000/svg\" role=\"img\" viewBox=\"0 0 %d %d\" width=\"%d\" height=\"%d\""
+                        .formatted(width, height, width, height)
+                + " font-family=\"sans-serif\"><title>What each clock says</title><desc>" + Svg.escaped(text())
+                + "</desc><rect width=\"100%\" height=\"100%\" fill=\"#fff\"/>" + body + "</svg>\n";
     }
 
-    /** The drawing as an SVG document. */
-    public String svg() {
-        List<String> lanes = clues.stream().map(DrawnClue::lane).distinct().toList();
-        int height = TOP + lanes.size() * LANE + 30;
-        StringBuilder svg = new StringBuilder();
-        svg.append("<svg xmlns=\"http://www.w3.org/2000/svg\" role=\"img\" viewBox=\"0 0 ")
-                .append(LEFT + WIDTH + 20)
-                .append(' ')
-                .append(height)
-                .append("\" font-family=\"sans-serif\" font-size=\"12\"><title>")
-                .append("What each clock says</title><desc>")
-                .append(escaped(text()))
-                .append("</desc><defs><pattern id=\"window\" width=\"6\" height=\"6\" patternUnits=\"userSpaceOnUse\">")
-                .append("<path d=\"M0 6L6 0\" stroke=\"#888\"/></pattern></defs>");
-        window(svg, height);
-        for (int i = 0; i < lanes.size(); i++) {
-            lane(svg, lanes.get(i), TOP + i * LANE);
+    /** Draws into a page; returns the height used. */
+    int draw(Svg svg, int width) {
+        TimeScale scale = TimeScale.of(judgement.windows(), clues, width);
+        List<LaneRows> lanes = lanes(scale);
+        int height = HEADER + lanes.stream().mapToInt(TimeDrawing::height).sum() + AXIS;
+        window(svg, scale, height - AXIS);
+        int y = HEADER;
+        for (LaneRows lane : lanes) {
+            lane(svg, scale, lane, y);
+            y += height(lane);
         }
-        return svg.append("</svg>\n").toString();
+        axis(svg, scale, y);
+        return height;
     }
 
-    private void window(StringBuilder svg, int height) {
-        int from = x(judgement.windows().from());
-        int until = x(judgement.windows().until());
-        int limit = x(judgement.windows().sendBy());
-        svg.append("<rect x=\"%d\" y=\"24\" width=\"%d\" height=\"%d\" fill=\"url(#window)\" stroke=\"#444\"/>"
-                .formatted(from, until - from, height - 34));
-        svg.append("<path d=\"M%d 24V%d\" stroke=\"#000\" stroke-dasharray=\"6 4\"/>".formatted(limit, height - 10));
-        label(
-                svg,
+    private static int height(LaneRows lane) {
+        return LANE + lane.rows().size() * ROW;
+    }
+
+    private void window(Svg svg, TimeScale scale, int bottom) {
+        TimeJudgement.ClockTimes w = judgement.windows();
+        int from = scale.x(w.from());
+        int limit = scale.x(w.sendBy());
+        String id = "window-" + scale.width();
+        svg.raw("<defs><pattern id=\"" + id + "\" width=\"7\" height=\"7\" patternUnits=\"userSpaceOnUse\">"
+                + "<path d=\"M0 7L7 0\" stroke=\"#aaa\"/></pattern></defs>");
+        svg.box(
                 from,
-                18,
-                "photograph " + clock(judgement.windows().from()) + "–"
-                        + clock(judgement.windows().until()));
-        label(svg, limit, 18, "send by " + clock(judgement.windows().sendBy()));
+                HEADER - 4,
+                scale.x(w.until()) - from,
+                bottom - HEADER + 4,
+                "fill=\"url(#" + id + ")\" stroke=\"#444\"");
+        svg.line(limit, HEADER - 4, limit, bottom, "stroke=\"#000\" stroke-width=\"2\" stroke-dasharray=\"6 4\"");
+        svg.label(from, 14, SIZE, true, words.photograph(clock(w.from()), clock(w.until())), scale.width());
+        svg.label(limit, 30, SIZE, true, words.sendBy(clock(w.sendBy())), scale.width());
     }
 
-    private void lane(StringBuilder svg, String lane, int y) {
-        label(svg, 4, y + 14, lane);
-        svg.append("<path d=\"M%d %dH%d\" stroke=\"#bbb\"/>".formatted(LEFT, y + 20, LEFT + WIDTH));
-        clues.stream().filter(c -> c.lane().equals(lane)).forEach(c -> interval(svg, c, y));
+    private void lane(Svg svg, TimeScale scale, LaneRows lane, int y) {
+        svg.line(0, y, scale.width(), y, "stroke=\"#bbb\"");
+        svg.text(0, y + 14, SIZE, false, lane.name());
+        int top = y + LANE;
+        for (List<LaneRows.Placed> row : lane.rows()) {
+            for (LaneRows.Placed p : row) {
+                interval(svg, p, top);
+            }
+            top += ROW;
+        }
     }
 
-    private void interval(StringBuilder svg, DrawnClue c, int y) {
-        int from = c.from().map(this::x).orElse(LEFT);
-        int to = c.to().map(this::x).orElse(LEFT + WIDTH);
-        String look = c.deciding() ? "fill=\"#000\"" : "fill=\"#fff\" stroke=\"#000\"";
-        svg.append("<rect x=\"%d\" y=\"%d\" width=\"%d\" height=\"8\" %s/>"
-                .formatted(from, y + 16, Math.max(3, to - from), look));
-        label(
-                svg,
-                x(c.anchor()),
-                y + 13,
-                c.what() + " " + clock(c.anchor()) + (drawable(c.anchor()) ? "" : " (off the scale)"));
+    private static void interval(Svg svg, LaneRows.Placed p, int y) {
+        boolean deciding = p.clue().deciding();
+        String look = deciding ? "fill=\"#000\" stroke=\"#000\"" : "fill=\"#fff\" stroke=\"#000\"";
+        svg.box(p.from(), y + 3, Math.max(4, p.to() - p.from()), 10, look);
+        svg.text(p.label(), y + 13, SIZE, deciding, p.words());
+    }
+
+    private void axis(Svg svg, TimeScale scale, int y) {
+        svg.line(0, y, scale.width(), y, "stroke=\"#444\"");
+        for (Instant tick : scale.ticks()) {
+            int x = scale.x(tick);
+            svg.line(x, y, x, y + 5, "stroke=\"#444\"");
+            String minute = MINUTE.format(LocalDateTime.ofInstant(tick, zone));
+            int start =
+                    Math.max(0, Math.min(scale.width() - Svg.textWidth(minute, 11), x - Svg.textWidth(minute, 11) / 2));
+            svg.text(start, y + 18, 11, false, minute);
+        }
+    }
+
+    private List<LaneRows> lanes(TimeScale scale) {
+        List<String> names =
+                clues.stream().map(c -> words.lane(c.clock())).distinct().toList();
+        List<LaneRows> lanes = new ArrayList<>();
+        for (String name : names) {
+            List<DrawnClue> own = clues.stream()
+                    .filter(c -> words.lane(c.clock()).equals(name))
+                    .sorted(Comparator.comparing(DrawnClue::anchor))
+                    .toList();
+            lanes.add(LaneRows.of(name, own, scale, c -> label(c, scale)));
+        }
+        return lanes;
+    }
+
+    private String label(DrawnClue c, TimeScale scale) {
+        String times = c.isPoint() ? clock(c.anchor()) : range(c);
+        String off = scale.holds(c.anchor()) ? "" : c.anchor().isBefore(scale.start()) ? "← " : " →";
+        return off.startsWith("←")
+                ? off + words.event(c.event()) + " " + times
+                : words.event(c.event()) + " " + times + off;
+    }
+
+    private String range(DrawnClue c) {
+        return c.from().map(this::clock).orElse("…") + "–"
+                + c.to().map(this::clock).orElse("…");
     }
 
     /** The same in words: a line a clue, the deciding ones marked. */
     public String text() {
         StringBuilder text = new StringBuilder();
         for (DrawnClue c : clues) {
-            text.append(c.lane()).append(": ").append(c.what()).append(' ').append(span(c));
+            text.append(words.lane(c.clock()))
+                    .append(": ")
+                    .append(words.event(c.event()))
+                    .append(' ')
+                    .append(span(c));
             text.append(c.deciding() ? " (decides)\n" : "\n");
         }
         return text.append("photograph from ")
@@ -144,38 +197,15 @@ public final class TimeDrawing {
     }
 
     private String span(DrawnClue c) {
+        if (c.isPoint()) {
+            return "at " + clock(c.anchor());
+        }
         Optional<String> from = c.from().map(this::clock);
         Optional<String> to = c.to().map(this::clock);
-        if (from.equals(to)) {
-            return from.map(t -> "at " + t).orElse("at any time");
-        }
-        return from.map(t -> "from " + t).orElse("") + to.map(t -> " to " + t).orElse(" on");
-    }
-
-    private boolean drawable(Instant time) {
-        return !time.isBefore(start) && !time.isAfter(end);
-    }
-
-    private int x(Instant time) {
-        double part = (double) Duration.between(start, time).toMillis()
-                / Duration.between(start, end).toMillis();
-        return LEFT + (int) Math.round(WIDTH * Math.min(1, Math.max(0, part)));
+        return (from.map(t -> "from " + t).orElse("") + to.map(t -> " to " + t).orElse(" on")).strip();
     }
 
     private String clock(Instant time) {
         return TIME.format(LocalDateTime.ofInstant(time, zone));
-    }
-
-    private static void label(StringBuilder svg, int x, int y, String words) {
-        svg.append("<text x=\"%d\" y=\"%d\">".formatted(x, y))
-                .append(escaped(words))
-                .append("</text>");
-    }
-
-    private static String escaped(String text) {
-        return text.replace("&", "&amp;")
-                .replace("<", "&lt;")
-                .replace(">", "&gt;")
-                .replace("\"", "&quot;");
     }
 }

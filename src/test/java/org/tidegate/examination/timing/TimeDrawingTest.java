@@ -22,10 +22,7 @@ class TimeDrawingTest {
                 .build();
         TimeJudge judge = new TimeJudge(Scene.RULES.timing());
         TimeJudgement judgement = judge.judge(c);
-        TimeDrawing drawing = new TimeDrawing(
-                judgement,
-                judge.clues(c, judgement.governing()),
-                Scene.RULES.timing().zone());
+        TimeDrawing drawing = TimeDrawing.of(c, judgement, Scene.RULES.timing());
         assertThat(drawing.text())
                 .contains(
                         "the clinic's record: test from 11:02:46 to 11:04:46 (decides)",
@@ -33,7 +30,7 @@ class TimeDrawingTest {
                         "smtp.<fernpost>.example: taken over at 11:29:47 (decides)",
                         "the clock of the Kestrel K5: photo at 11:35:51 (decides)",
                         "photograph from 11:23:46 to 11:33:46, send by 11:53:46");
-        String svg = drawing.svg();
+        String svg = drawing.svg(900);
         DocumentBuilderFactory.newInstance()
                 .newDocumentBuilder()
                 .parse(new ByteArrayInputStream(svg.getBytes(StandardCharsets.UTF_8)));
