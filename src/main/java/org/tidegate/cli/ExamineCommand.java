@@ -38,7 +38,8 @@ import picocli.CommandLine.Spec;
             "Example:",
             "  tidegate examine --appointments sample-mailbox/appointments.csv sample-mailbox/*.eml",
             "  tidegate examine --appointments sample-mailbox/appointments.csv --explain \\",
-            "    --outage 2026-05-04T07:30:00+01:00/2026-05-04T09:10:00+01:00 --quarantined-lot SK2604Q sample-mailbox/1*.eml"
+            "    --outage 2026-05-04T07:30:00+01:00/2026-05-04T09:10:00+01:00 --quarantined-lot SK2604Q sample-mailbox/1*.eml",
+            "  tidegate examine --appointments sample-mailbox/appointments.csv --enclosure pages sample-mailbox/12-sent-late.eml"
         })
 final class ExamineCommand implements Callable<Integer> {
 
@@ -74,6 +75,14 @@ final class ExamineCommand implements Callable<Integer> {
                     "Keys of signing domains as recorded: selector._domainkey.domain, a tab, the TXT record; a line a key.")
     private @Nullable Path dkimKeys;
 
+    @Option(
+            names = "--enclosure",
+            paramLabel = "FOLDER",
+            description =
+                    "Also writes, for each message with verdicts on time, the page for a participant who disputes them"
+                            + " (SVG, A4, in the booked language) as FOLDER/FILE.svg.")
+    private @Nullable Path enclosures;
+
     @Option(names = "--explain", description = "Plain text for people instead of JSON.")
     private boolean explain;
 
@@ -98,7 +107,11 @@ final class ExamineCommand implements Callable<Integer> {
                 new DeliveryFacts(deliveryTime(), ExamineOutput.PICTURE_KEY.clone(), here.names(), recordedKeys());
         for (Path file : files) {
             Findings findings = here.inspector().inspect(MessageFiles.read(file, rules.limits()), facts);
-            Assessment assessment = inbox.add(findings);
+            SmallInbox.Taken taken = inbox.take(findings);
+            Assessment assessment = taken.assessment();
+            if (enclosures != null) {
+                EnclosureFiles.write(enclosures, file, taken, rules);
+            }
             out.println(
                     explain
                             ? ExamineText.of(file.toString(), assessment)

@@ -42,4 +42,7 @@ public record LetterTexts(
 
         @Doc("Sent when a result is withdrawn.") Letter withdrawn,
 
+        @Doc("Enclosed where a participant disputes a verdict on time.")
+        EnclosureTexts enclosure,
+
         @Doc("What to say about each discrepancy.") Map<DiscrepancyCode, Wording> discrepancies) {}

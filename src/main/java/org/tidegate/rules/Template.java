@@ -31,7 +31,13 @@ public record Template(String text) {
             "kit",
             "lot",
             "mark",
-            "original_date");
+            "original_date",
+            "time",
+            "from",
+            "to",
+            "span",
+            "host",
+            "phone");
 
     private static final Pattern PLACEHOLDER = Pattern.compile("\\{([^{}]*)}");
 

@@ -18,6 +18,9 @@ interface DrawingWords {
     /** At the limit of sending. */
     String sendBy(String limit);
 
+    /** Behind the name of a clock that is proven wrong. */
+    String wrongBy(TimeJudgement.PhoneClockError error);
+
     /** For operators, readers and auditors. */
     DrawingWords ENGLISH = new DrawingWords() {
 
@@ -49,6 +52,11 @@ interface DrawingWords {
         @Override
         public String photograph(String from, String until) {
             return "photograph " + from + "–" + until;
+        }
+
+        @Override
+        public String wrongBy(TimeJudgement.PhoneClockError error) {
+            return " (" + error.span() + ")";
         }
 
         @Override

@@ -11,6 +11,9 @@ final class Svg {
 
     private final StringBuilder out = new StringBuilder();
 
+    /** A line of many words comes close to the average. */
+    private static final double IN_A_LINE = 0.5;
+
     static int textWidth(String text, int size) {
         return (int) Math.ceil(text.length() * CHARACTER * size);
     }
@@ -55,7 +58,7 @@ final class Svg {
         List<String> lines = new ArrayList<>();
         StringBuilder line = new StringBuilder();
         for (String word : text.split(" ", -1)) {
-            if (!line.isEmpty() && textWidth(line + " " + word, size) > width) {
+            if (!line.isEmpty() && (line.length() + 1 + word.length()) * IN_A_LINE * size > width) {
                 lines.add(line.toString());
                 line.setLength(0);
             }

@@ -9,9 +9,8 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.Set;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.tidegate.finding.Clock;
 import org.tidegate.finding.Clue;
 import org.tidegate.finding.WindowVerdict;
 import org.tidegate.finding.WindowVerdict.DerivationStep;
@@ -54,20 +53,25 @@ public final class TimeDrawing {
     }
 
     static List<DrawnClue> drawn(TimeCase c, TimeJudgement judgement, TimingRules rules) {
-        Set<String> deciding = deciding(judgement);
-        List<Clue> clues = new TimeJudge(rules).clues(c, judgement.governing());
-        return clues.stream()
-                .flatMap(clue -> DrawnClue.of(clue, deciding.contains(clue.place())).stream())
-                .toList();
-    }
-
-    /** Places in the evidence of the clues that prove a verdict. */
-    private static Set<String> deciding(TimeJudgement judgement) {
-        return Stream.concat(judgement.photo().stream(), Stream.of(judgement.sent()))
+        List<DerivationStep> proofs = Stream.concat(judgement.photo().stream(), Stream.of(judgement.sent()))
                 .map(WindowVerdict::derivation)
                 .flatMap(List::stream)
-                .map(DerivationStep::clue)
-                .collect(Collectors.toSet());
+                .toList();
+        return new TimeJudge(rules)
+                .clues(c, judgement.governing()).stream()
+                        .flatMap(clue ->
+                                DrawnClue.of(clue, proofs.stream().anyMatch(step -> uses(step, clue))).stream())
+                        .toList();
+    }
+
+    private static boolean uses(DerivationStep step, Clue clue) {
+        boolean upper = clue.hi().isPresent()
+                && step.from().equals(clue.earlier())
+                && step.to().equals(clue.later());
+        boolean lower = clue.lo().isPresent()
+                && step.from().equals(clue.later())
+                && step.to().equals(clue.earlier());
+        return step.clue().equals(clue.place()) && (upper || lower);
     }
 
     /** The drawing as an SVG document, {@code width} pixels wide. */
@@ -157,9 +161,17 @@ public final class TimeDrawing {
                     .filter(c -> words.lane(c.clock()).equals(name))
                     .sorted(Comparator.comparing(DrawnClue::anchor))
                     .toList();
-            lanes.add(LaneRows.of(name, own, scale, c -> label(c, scale)));
+            lanes.add(LaneRows.of(name + wrongBy(own.get(0).clock()), own, scale, c -> label(c, scale)));
         }
         return lanes;
+    }
+
+    private String wrongBy(Clock clock) {
+        return judgement
+                .phoneClock()
+                .filter(e -> clock.kind() == Clock.Kind.PHONE && e.phone().equals(clock.name()))
+                .map(words::wrongBy)
+                .orElse("");
     }
 
     private String label(DrawnClue c, TimeScale scale) {
@@ -186,6 +198,7 @@ public final class TimeDrawing {
                     .append(span(c));
             text.append(c.deciding() ? " (decides)\n" : "\n");
         }
+        judgement.phoneClock().ifPresent(e -> text.append(e.words()).append('\n'));
         return text.append("photograph from ")
                 .append(clock(judgement.windows().from()))
                 .append(" to ")

@@ -66,11 +66,16 @@ public record TimeJudgement(
 
         /** {@code The clock of the Kestrel K5 is 6 min 55 s to 9 min 57 s fast.} */
         public String words() {
+            return "The clock of the " + phone + " is " + span() + ".";
+        }
+
+        /** {@code 6 min 55 s to 9 min 57 s fast}. */
+        public String span() {
             Duration near = (fast() ? least : most).orElse(Duration.ZERO);
             String span = (fast() ? most : least)
                     .map(far -> Wording.span(near) + " to " + Wording.span(far))
                     .orElse("at least " + Wording.span(near));
-            return "The clock of the " + phone + " is " + span + (fast() ? " fast." : " slow.");
+            return span + (fast() ? " fast" : " slow");
         }
 
         public boolean fast() {

@@ -1,0 +1,95 @@
+package org.tidegate.examination.timing;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.tidegate.examination.timing.Scene.exif;
+import static org.tidegate.examination.timing.Scene.gps;
+
+import java.io.ByteArrayInputStream;
+import java.nio.charset.StandardCharsets;
+import java.util.stream.IntStream;
+import javax.xml.parsers.DocumentBuilderFactory;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.tidegate.rules.LetterTexts;
+import org.w3c.dom.Document;
+import org.w3c.dom.Element;
+import org.w3c.dom.NodeList;
+
+/** The page for a participant who disputes. */
+class EnclosureTest {
+
+    /** As much as one page ever has to hold: every clock speaks, two mail servers, a signature, a wrong phone. */
+    private static final Scene FULL = Scene.slot("11:00:00+01:00")
+            .stated("11:04:00")
+            .onCassette("11:03")
+            .program("Kestrel Mail 8.2 (K5; phone)")
+            .date("12:33:43", "+01:00")
+            .arrived("12:26:50+01:00")
+            .received("out2.fernpost.example", "192.0.2.156", "13:26:49+02:00")
+            .received("smtp.fernpost.example", "192.0.2.156", "13:26:47+02:00")
+            .signed("fernpost.example", "12:26:48+01:00")
+            .photo("Kestrel", "K5", exif("11:52:51"), gps("10:44:40"));
+
+    @ParameterizedTest
+    @CsvSource({
+        "en, Your mail reached us too late.",
+        "es, Tu correo nos llegó demasiado tarde.",
+        "fr, Votre message nous est parvenu trop tard.",
+        "pl, Twoja wiadomość dotarła do nas za późno."
+    })
+    void isOneWellFormedPageInEachLanguage(String language, String verdict) throws Exception {
+        Element page = page(FULL, language);
+        assertThat(page.getAttribute("height")).as("A4 at 96 dots an inch").isEqualTo("1123");
+        assertThat(Integer.parseInt(page.getAttribute("viewBox").split(" ")[3]))
+                .as("hardly smaller than printed text")
+                .isLessThan(1180);
+        LetterTexts letters = Scene.RULES.texts().forLanguage(language);
+        assertThat(text(page))
+                .contains(verdict)
+                .contains(letters.enclosure().headings().challenge().text())
+                .contains(letters.caution().text())
+                .contains("999", "+44 1632 960110")
+                .doesNotContain("{", "}");
+    }
+
+    @Test
+    void marksWhatDecides() throws Exception {
+        String text = text(page(FULL, "en"));
+        assertThat(text)
+                .contains("Our clock: our server took your mail at 12:26:50. ●")
+                .contains("Your mail: the server smtp.fernpost.example took it at 12:26:47. Your mail");
+    }
+
+    @Test
+    void tellsTheFiguresOfAnEarlyPhoto() throws Exception {
+        Scene early = Scene.timer("07:00:00+01:00")
+                .program("Brae Webmail 3.2")
+                .arrived("07:13:00+01:00")
+                .photo("", "");
+        assertThat(text(page(early, "en")))
+                .contains(
+                        "Your timer: our observer started it between 06:59:00 and 07:01:00. ●",
+                        "The photo must be taken between 07:20 and 07:30. The mail must reach us by 07:50.",
+                        "Your photo was taken too early.",
+                        "The photo was taken at most 14 min 11 s after the test began.",
+                        "Your mail reached us in time.");
+    }
+
+    private static Element page(Scene scene, String language) throws Exception {
+        String svg = new Enclosure(scene.build(), scene.judge(), Scene.RULES, language).svg();
+        Document document = DocumentBuilderFactory.newInstance()
+                .newDocumentBuilder()
+                .parse(new ByteArrayInputStream(svg.getBytes(StandardCharsets.UTF_8)));
+        return document.getDocumentElement();
+    }
+
+    private static String text(Element page) {
+        NodeList lines = page.getElementsByTagName("text");
+        return String.join(
+                " ",
+                IntStream.range(0, lines.getLength())
+                        .mapToObj(i -> lines.item(i).getTextContent())
+                        .toList());
+    }
+}
