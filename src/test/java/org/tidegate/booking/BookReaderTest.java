@@ -1,7 +1,6 @@
 package org.tidegate.booking;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assumptions.assumeThat;
 
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -9,6 +8,7 @@ import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.tidegate.Needs;
 
 class BookReaderTest {
 
@@ -27,7 +27,7 @@ class BookReaderTest {
     void readsBooksMadeElsewhere(String name) throws Exception {
         Path file =
                 Path.of(System.getProperty("tidegate.data", "../shared/data")).resolve(name);
-        assumeThat(file).as("SKIPPED, no outside data: %s", file).exists();
+        Needs.outside(file);
         BookResult result = BookReader.read(file);
         assertThat(result).isInstanceOf(BookResult.Read.class);
         long lines = Files.readAllLines(file).size() - 1L;

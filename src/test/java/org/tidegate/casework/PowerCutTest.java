@@ -19,8 +19,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
-import org.tidegate.ledger.audit.LedgerAudit;
-import org.tidegate.ledger.audit.StoredHead;
 import org.tidegate.mailbox.Sighting;
 import org.tidegate.rules.Rules;
 import org.tidegate.store.StoredMessage;
@@ -130,24 +128,15 @@ class PowerCutTest {
         runs += 60;
         try (Desk desk = open(Milestones.NONE)) {
             desk.worker().drain();
-            assertThat(stored(desk))
-                    .containsExactlyInAnyOrderElementsOf(
-                            mailbox.stream().map(Arrays::toString).toList());
-            assertThat(desk.store().<Long>read(tx -> tx.work().waiting())).isZero();
-            List<StoredHead> heads = desk.store().read(tx -> tx.ledger().heads()).stream()
-                    .map(h -> new StoredHead(h.size(), h.root().hex(), h.time().toString(), h.keyId(), h.signature()))
-                    .toList();
-            List<byte[]> leaves = desk.store().read(tx -> tx.ledger().leaves(0, 100_000));
-            assertThat(LedgerAudit.check(leaves, heads, desk.store().publicKey())
-                            .faults())
-                    .isEmpty();
+            Kept.examined(desk);
+            Kept.whole(desk, mailbox);
         }
     }
 
     /** Every message whose bytes can be opened. */
     private static List<String> stored(Desk desk) {
         List<String> texts = new ArrayList<>();
-        for (StoredMessage m : desk.store().read(tx -> tx.messages().after(0, 1000))) {
+        for (StoredMessage m : Kept.messages(desk)) {
             try {
                 texts.add(Arrays.toString(desk.vault().raw(m).orElseThrow()));
             } catch (RuntimeException e) {

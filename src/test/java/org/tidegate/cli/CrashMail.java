@@ -1,5 +1,8 @@
 package org.tidegate.cli;
 
+import com.icegreen.greenmail.imap.AuthorizationException;
+import com.icegreen.greenmail.imap.ImapHostManager;
+import com.icegreen.greenmail.store.FolderException;
 import com.icegreen.greenmail.store.StoredMessage;
 import com.icegreen.greenmail.user.GreenMailUser;
 import com.icegreen.greenmail.util.GreenMail;
@@ -25,12 +28,33 @@ final class CrashMail implements AutoCloseable {
 
     private final GreenMail server = new GreenMail(new ServerSetup(0, "127.0.0.1", ServerSetup.PROTOCOL_IMAP));
     private final GreenMailUser user;
+    private final String folder;
     private final List<byte[]> delivered = new ArrayList<>();
     private final Random random = new Random(20260504);
 
     CrashMail() {
+        this("INBOX");
+    }
+
+    CrashMail(String folder) {
+        this.folder = folder;
         server.start();
         user = server.setUser("intake@skarrasound.example", USER, PASSWORD);
+        makeFolder();
+    }
+
+    private void makeFolder() {
+        try {
+            if (!folder.equals("INBOX")) {
+                folders().createMailbox(user, folder);
+            }
+        } catch (AuthorizationException | FolderException e) {
+            throw new IllegalStateException(e);
+        }
+    }
+
+    private ImapHostManager folders() {
+        return server.getManagers().getImapHostManager();
     }
 
     int port() {
@@ -43,20 +67,30 @@ final class CrashMail implements AutoCloseable {
 
     void deliver(int count) throws Exception {
         for (int i = 0; i < count; i++) {
-            byte[] raw = message(delivered.size());
+            byte[] raw = message(delivered.size(), random);
             delivered.add(raw);
-            server.getManagers()
-                    .getImapHostManager()
-                    .getInbox(user)
-                    .appendMessage(
-                            new MimeMessage(Session.getInstance(new Properties()), new ByteArrayInputStream(raw)),
-                            new Flags(),
-                            new Date(0));
+            append(raw);
+        }
+    }
+
+    private void append(byte[] raw) throws Exception {
+        MimeMessage message = new MimeMessage(Session.getInstance(new Properties()), new ByteArrayInputStream(raw));
+        folders().getFolder(user, folder).appendMessage(message, new Flags(), new Date(0));
+    }
+
+    /** The same messages under another UIDVALIDITY; not for INBOX. */
+    void numberAnew() throws Exception {
+        folders().deleteMailbox(user, folder);
+        // This server numbers folders by the second.
+        Thread.sleep(1_100);
+        makeFolder();
+        for (byte[] raw : delivered) {
+            append(raw);
         }
     }
 
     /** Every octet a mail may bear, line ends as the standard wants them. */
-    private byte[] message(int number) {
+    static byte[] message(int number, Random random) {
         StringBuilder text = new StringBuilder();
         int lines = 3 + random.nextInt(30);
         for (int line = 0; line < lines; line++) {
@@ -74,8 +108,7 @@ final class CrashMail implements AutoCloseable {
 
     long marked() throws Exception {
         long marked = 0;
-        for (StoredMessage m :
-                server.getManagers().getImapHostManager().getInbox(user).getMessages()) {
+        for (StoredMessage m : folders().getFolder(user, folder).getMessages()) {
             marked += m.getFlags().contains(KEYWORD) ? 1 : 0;
         }
         return marked;

@@ -7,7 +7,6 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Duration;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
@@ -18,9 +17,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.tidegate.casework.Desk;
 import org.tidegate.casework.DeskConfig;
+import org.tidegate.casework.Kept;
 import org.tidegate.casework.Milestones;
 import org.tidegate.rules.Rules;
-import org.tidegate.store.StoredMessage;
 
 /**
  * {@code watch} as a process of its own, killed by SIGKILL again and again over one data folder and one mailbox. Each boundary is
@@ -144,27 +143,17 @@ class CrashTest {
         Clock later = Clock.offset(Clock.systemUTC(), Duration.ofHours(1));
         try (Desk desk = Desk.open(DeskConfig.embedded(data(), Rules.bundled(), later))) {
             desk.worker().drain();
-            assertThat(desk.store().<Long>read(tx -> tx.work().waiting())).isZero();
-            assertThat(stored(desk)).containsExactlyInAnyOrderElementsOf(texts(mail.delivered()));
+            Kept.examined(desk);
+            Kept.whole(desk, mail.delivered());
+            // The mailbox was never numbered anew: one sighting of each.
+            Kept.messages(desk)
+                    .forEach(m -> assertThat(
+                                    desk.store().<Long>read(tx -> tx.messages().sightings(m.id())))
+                            .isEqualTo(1));
         }
         Ran audit = Ran.command("audit-ledger", "--data", data());
         assertThat(audit.out()).as(audit.err()).contains("The ledger is whole.");
         assertThat(audit.code()).isZero();
-    }
-
-    /** Sightings are not repeated either: the mailbox was never numbered anew. */
-    private static List<String> stored(Desk desk) {
-        List<StoredMessage> all = desk.store().read(tx -> tx.messages().after(0, 10_000));
-        all.forEach(m -> {
-            assertThat(m.inspected()).as("message %s", m.id()).isPresent();
-            assertThat(desk.store().<Long>read(tx -> tx.messages().sightings(m.id())))
-                    .isEqualTo(1);
-        });
-        return texts(all.stream().map(m -> desk.vault().raw(m).orElseThrow()).toList());
-    }
-
-    private static List<String> texts(List<byte[]> messages) {
-        return messages.stream().map(Arrays::toString).toList();
     }
 
     private Path data() {

@@ -10,11 +10,11 @@ import java.time.Duration;
 import java.util.List;
 import java.util.TreeSet;
 import java.util.stream.Stream;
-import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.tidegate.Needs;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
@@ -122,7 +122,7 @@ class ExamineTest {
     /** Outside check: whole messages by another hand with their truth. */
     @Test
     void agreesWithTheTruthOfTheVisibleMessages() throws IOException {
-        Assumptions.assumeTrue(Files.isDirectory(OUTSIDE), "skipped: the outside messages are not beside the project");
+        Needs.outside(OUTSIDE);
         List<Path> files;
         try (Stream<Path> listed = Files.list(OUTSIDE)) {
             files = listed.filter(f -> f.toString().endsWith(".eml")).sorted().toList();

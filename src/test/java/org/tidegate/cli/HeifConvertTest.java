@@ -1,7 +1,6 @@
 package org.tidegate.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
@@ -11,6 +10,7 @@ import java.util.Objects;
 import java.util.Optional;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
+import org.tidegate.Needs;
 
 /** With a picture that the test artifact of tika-parser-image-module carries. */
 class HeifConvertTest {
@@ -18,7 +18,7 @@ class HeifConvertTest {
     @Test
     void convertsAPicture() throws IOException {
         Optional<HeifConvert> converter = HeifConvert.installed(Objects.requireNonNullElse(System.getenv("PATH"), ""));
-        assumeTrue(converter.isPresent(), "skipped: heif-convert is not installed");
+        Needs.that(converter.isPresent(), "heif-convert (package libheif-examples)");
         try (InputStream in = HeifConvertTest.class.getResourceAsStream("/test-documents/IMG_1034.heic")) {
             byte[] jpeg = converter
                     .orElseThrow()

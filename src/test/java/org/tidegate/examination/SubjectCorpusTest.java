@@ -8,11 +8,11 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Objects;
-import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.tidegate.Needs;
 import org.tidegate.booking.BookReader;
 import org.tidegate.booking.BookResult;
 import org.tidegate.examination.linkage.TestIndex;
@@ -27,7 +27,7 @@ class SubjectCorpusTest {
     @ValueSource(strings = {"A", "B"})
     void readsAndFindsWhatACarefulClerkDoes(String book) throws IOException {
         Path lines = OPEN.resolve("visible-" + book + ".jsonl");
-        Assumptions.assumeTrue(Files.exists(lines), "skipped: no " + lines);
+        Needs.outside(lines);
         byte[] tests = Files.readAllBytes(OPEN.resolve("appointments-" + book + ".csv"));
         CorpusScore score = CorpusScore.of(CorpusLine.ofJson(lines), index(tests));
         assertThat(List.of(score.read(), score.told(), score.decided()))

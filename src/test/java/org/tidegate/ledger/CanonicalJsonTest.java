@@ -2,7 +2,6 @@ package org.tidegate.ledger;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
-import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -15,6 +14,7 @@ import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.tidegate.Needs;
 import tools.jackson.databind.json.JsonMapper;
 
 class CanonicalJsonTest {
@@ -24,7 +24,7 @@ class CanonicalJsonTest {
     @ValueSource(strings = {"french", "unicode", "weird"})
     void outsideFilesComeOutByteForByte(String name) throws IOException {
         Path folder = Path.of(System.getProperty("tidegate.data", "../shared/data"), "standards/jcs/testdata");
-        assumeTrue(Files.exists(folder), "skipped: there is no " + folder);
+        Needs.outside(folder);
         Object value = new JsonMapper()
                 .readValue(folder.resolve("input/" + name + ".json").toFile(), Object.class);
         assertThat(CanonicalJson.write(value))

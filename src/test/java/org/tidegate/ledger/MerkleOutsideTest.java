@@ -1,7 +1,6 @@
 package org.tidegate.ledger;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -14,6 +13,7 @@ import java.util.List;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.tidegate.Needs;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
@@ -137,7 +137,7 @@ class MerkleOutsideTest {
 
     private static List<Path> cases(String kind) {
         Path folder = Path.of(System.getProperty("tidegate.data", "../shared/data"), "standards/merkle/testdata", kind);
-        assumeTrue(Files.exists(folder), "skipped: there is no " + folder);
+        Needs.outside(folder);
         try (Stream<Path> files = Files.walk(folder)) {
             return files.filter(f -> f.toString().endsWith(".json")).sorted().toList();
         } catch (IOException e) {

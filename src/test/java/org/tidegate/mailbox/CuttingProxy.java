@@ -9,14 +9,14 @@ import java.net.Socket;
 import java.util.concurrent.atomic.AtomicInteger;
 
 /** Stands before a server and cuts its first connections after a given number of bytes from the server. */
-final class CuttingProxy implements AutoCloseable {
+public final class CuttingProxy implements AutoCloseable {
 
     private final ServerSocket listening;
     private final int target;
     private final int cutAfter;
     private final AtomicInteger cutsLeft;
 
-    CuttingProxy(int target, int cutAfter, int cuts) throws IOException {
+    public CuttingProxy(int target, int cutAfter, int cuts) throws IOException {
         this.target = target;
         this.cutAfter = cutAfter;
         this.cutsLeft = new AtomicInteger(cuts);
@@ -24,11 +24,11 @@ final class CuttingProxy implements AutoCloseable {
         start(this::accept);
     }
 
-    int port() {
+    public int port() {
         return listening.getLocalPort();
     }
 
-    int cutsLeft() {
+    public int cutsLeft() {
         return Math.max(0, cutsLeft.get());
     }
 

@@ -1,7 +1,6 @@
 package org.tidegate.message;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assumptions.assumeThat;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -12,6 +11,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.tidegate.Needs;
 
 /** RFC 6376 A.2 and RFC 8463 A.3 with damaged copies, from lieser/dkim_verifier (MIT), where they lie beside this project. */
 class DkimCheckTest {
@@ -32,7 +32,7 @@ class DkimCheckTest {
             """)
     void verifiesAgainstRecordedKeys(String file, String verified) throws IOException {
         Path path = DATA.resolve("mail/dkim-verifier/test/data").resolve(file);
-        assumeThat(path).as("SKIPPED, no outside data: %s", path).exists();
+        Needs.outside(path);
         MailMessage message = MessageReader.read(Files.readAllBytes(path), Limits.standard(), keys());
         assertThat(message.envelope().dkim())
                 .extracting(s -> String.valueOf(s.verified()))
@@ -44,7 +44,7 @@ class DkimCheckTest {
     @CsvSource({"dkim/added_header-subject.eml, Is dinner ready?", "dkim/added_header-from.eml, Is dinner ready?"})
     void readsTheSignedFieldWhereAnotherWasAdded(String file, String subject) throws IOException {
         Path path = DATA.resolve("mail/dkim-verifier/test/data").resolve(file);
-        assumeThat(path).as("SKIPPED, no outside data: %s", path).exists();
+        Needs.outside(path);
         Envelope envelope = MessageReader.read(Files.readAllBytes(path), Limits.standard(), keys())
                 .envelope();
         assertThat(envelope.subject()).as(file).contains(subject);

@@ -1,7 +1,6 @@
 package org.tidegate.message;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assumptions.assumeThat;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -14,6 +13,7 @@ import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.tidegate.Needs;
 
 /** The malformed messages of the mime4j project (Apache-2.0), where they lie beside this project. */
 class OutsideMailTest {
@@ -38,7 +38,7 @@ class OutsideMailTest {
             "very-very-long-boundary", NO_FINAL_SPACE);
 
     private static List<Path> messages() throws IOException {
-        assumeThat(MESSAGES).as("SKIPPED, no outside data: %s", MESSAGES).exists();
+        Needs.outside(MESSAGES);
         try (Stream<Path> files = Files.walk(MESSAGES)) {
             return files.filter(f -> f.toString().endsWith(".msg")).sorted().toList();
         }

@@ -1,7 +1,5 @@
 package org.tidegate.store;
 
-import static org.junit.jupiter.api.Assumptions.assumeTrue;
-
 import io.zonky.test.db.postgres.embedded.EmbeddedPostgres;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -10,6 +8,7 @@ import java.sql.SQLException;
 import java.time.Duration;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
+import org.tidegate.Needs;
 
 /** The two databases that every store test runs on. */
 public enum Databases {
@@ -44,7 +43,7 @@ public enum Databases {
         private static @Nullable EmbeddedPostgres server;
 
         static synchronized EmbeddedPostgres server() throws IOException {
-            assumeTrue(platformHasServer(), "skipped: no PostgreSQL binaries for this platform");
+            Needs.that(platformHasServer(), "PostgreSQL binaries for this platform");
             if (server == null) {
                 server = EmbeddedPostgres.builder()
                         .setPGStartupWait(Duration.ofMinutes(1))

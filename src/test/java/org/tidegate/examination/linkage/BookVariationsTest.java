@@ -2,15 +2,14 @@ package org.tidegate.examination.linkage;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
-import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.tidegate.Needs;
 import org.tidegate.booking.BookReader;
 import org.tidegate.booking.BookResult;
 import org.tidegate.booking.TestRecord;
@@ -102,7 +101,7 @@ class BookVariationsTest {
 
     private static List<TestRecord> tests(String book) {
         Path csv = LINES.resolve("appointments-" + book + ".csv");
-        Assumptions.assumeTrue(Files.exists(csv), "skipped: no " + csv);
+        Needs.outside(csv);
         if (BookReader.read(csv) instanceof BookResult.Read read) {
             return read.book().tests();
         }

@@ -3,12 +3,11 @@ package org.tidegate.examination.linkage;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
-import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.tidegate.Needs;
 
 /**
  * Links the open labelled sets with weights estimated without their labels: pairwise F1 is at least what is asked.
@@ -22,7 +21,7 @@ class LabelledSetsTest {
     @ParameterizedTest
     @CsvSource({"dataset1,0.97", "dataset2,0.97", "dataset3,0.90", "dataset4,0.97", "fake1000,0.0"})
     void findsThePairsWithoutLabels(String set, double least) throws IOException {
-        Assumptions.assumeTrue(Files.exists(DATA), "skipped: no " + DATA);
+        Needs.outside(DATA);
         PairLinkage.Score score = new PairLinkage(read(set)).score();
         System.out.printf(Locale.ROOT, "%s: %s%n", set, score);
         assertThat(score.f1()).as(set).isGreaterThanOrEqualTo(least);

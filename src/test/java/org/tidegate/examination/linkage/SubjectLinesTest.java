@@ -11,9 +11,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.tidegate.Needs;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
@@ -30,7 +30,7 @@ class SubjectLinesTest {
     @ValueSource(strings = {"A", "B"})
     void findsWhatACarefulClerkFinds(String book) throws IOException {
         Path truth = LINES.resolve("visible-" + book + ".jsonl");
-        Assumptions.assumeTrue(Files.exists(truth), "skipped: no " + truth);
+        Needs.outside(truth);
         TestIndex index = Books.index(LINES.resolve("appointments-" + book + ".csv"));
         List<String> wrong = new ArrayList<>();
         for (String line : Files.readAllLines(truth)) {

@@ -1,7 +1,5 @@
 package org.tidegate.examination.picture;
 
-import static org.junit.jupiter.api.Assumptions.assumeTrue;
-
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
@@ -11,6 +9,7 @@ import java.util.List;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
+import org.tidegate.Needs;
 
 /** Material from outside the project; a test that needs it is skipped, saying so, where it is not there. */
 public final class OutsideData {
@@ -19,7 +18,7 @@ public final class OutsideData {
 
     public static Path path(String relative) {
         Path path = Path.of(System.getProperty("tidegate.data", "../shared/data"), relative);
-        assumeTrue(Files.exists(path), "skipped: there is no " + path);
+        Needs.outside(path);
         return path;
     }
 

@@ -13,8 +13,8 @@ import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.Test;
+import org.tidegate.Needs;
 import org.tidegate.finding.CaptureClue;
 import org.tidegate.finding.Event;
 import org.tidegate.finding.WindowVerdict.Check;
@@ -32,7 +32,7 @@ class CameraClocksTest {
     @Test
     void aFixLeavesTheCamerasOwnZoneOpen() throws IOException {
         Path table = DATA.resolve("pictures/camera-clock-vs-gps/clock-vs-gps.csv");
-        Assumptions.assumeTrue(Files.exists(table), () -> "skipped: no " + table);
+        Needs.outside(table);
         List<String> wrong = new ArrayList<>();
         int within = 0;
         for (String line : Files.readAllLines(table).subList(1, 32)) {

@@ -1,7 +1,6 @@
 package org.tidegate.examination.timing;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assumptions.assumeThat;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -13,6 +12,7 @@ import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.tidegate.Needs;
 import org.tidegate.finding.Clue;
 import org.tidegate.finding.Event;
 import org.tidegate.message.Limits;
@@ -64,7 +64,7 @@ class SignaturesTest {
 
     private static String message() throws IOException {
         Path path = DATA.resolve("mail/dkim-verifier/test/data/rfc8463-A.3.eml");
-        assumeThat(path).as("SKIPPED, no outside data: %s", path).exists();
+        Needs.outside(path);
         return Files.readString(path);
     }
 
