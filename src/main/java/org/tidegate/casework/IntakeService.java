@@ -1,7 +1,9 @@
 package org.tidegate.casework;
 
+import java.io.UncheckedIOException;
 import java.time.Clock;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -47,16 +49,31 @@ public final class IntakeService implements Intake {
 
     @Override
     public List<Receipt> takeAll(List<Offer> offers) {
+        return takeTogether(arriving(offers)).stream().map(Taken::receipt).toList();
+    }
+
+    /** Where one cannot be kept, none is taken: what was sealed before it goes, so that a full disk is not filled further. */
+    private List<Arriving> arriving(List<Offer> offers) {
         boolean internalDate = rules.timing().internalDateIsDelivery();
-        return takeTogether(offers.stream()
-                        .map(o -> arriving(
-                                o.raw(),
-                                Optional.of(o.sighting()),
-                                internalDate ? o.sighting().internalDate() : Optional.empty()))
-                        .toList())
-                .stream()
-                .map(Taken::receipt)
-                .toList();
+        List<Arriving> arrived = new ArrayList<>();
+        try {
+            for (Offer o : offers) {
+                Sighting s = o.sighting();
+                arrived.add(arriving(o.raw(), Optional.of(s), internalDate ? s.internalDate() : Optional.empty()));
+            }
+            return arrived;
+        } catch (RuntimeException e) {
+            arrived.forEach(a -> a.fresh().ifPresent(fresh -> dropAfter(e, fresh.blob())));
+            throw e;
+        }
+    }
+
+    private void dropAfter(RuntimeException cause, String blob) {
+        try {
+            vault.drop(blob);
+        } catch (UncheckedIOException e) {
+            cause.addSuppressed(e);
+        }
     }
 
     /** Takes a message from a file, as if it had arrived. */

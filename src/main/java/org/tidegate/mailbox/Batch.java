@@ -20,6 +20,9 @@ record Batch(List<Long> uids, long bytes) {
     /** Beyond this a message is fetched in pieces, so that memory holds it once. */
     static final long LARGE = 8L << 20;
 
+    /** Raw bytes are kept up to this; a larger message stays in its folder, unmarked, and is named at each look. */
+    static final long MOST_KEPT = 150L << 20;
+
     boolean isLarge() {
         return bytes > LARGE;
     }

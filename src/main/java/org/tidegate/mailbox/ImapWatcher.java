@@ -129,12 +129,28 @@ public final class ImapWatcher implements AutoCloseable {
             if (waiting.isEmpty()) {
                 break;
             }
-            taken.addAll(new Pass(account, link, fetcher, fetchers).take(announced(link, waiting)));
+            List<Batch.Announced> announced = announced(link, waiting);
+            List<Long> tooLarge = tooLarge(announced);
+            waiting.removeAll(tooLarge);
+            withheld.addAll(tooLarge);
+            announced.removeIf(a -> tooLarge.contains(a.uid()));
+            taken.addAll(new Pass(account, link, fetcher, fetchers).take(announced));
             backoff.succeeded();
             waiting.removeAll(taken);
             withheld.addAll(stillThere(link, waiting));
         }
         return taken.size();
+    }
+
+    private List<Long> tooLarge(List<Batch.Announced> announced) {
+        List<Batch.Announced> large =
+                announced.stream().filter(a -> a.size() > Batch.MOST_KEPT).toList();
+        large.forEach(a -> events.accept(new MailboxEvent.Skipped(
+                account.name(),
+                a.uid(),
+                "it has " + a.size() + " bytes, more than the " + Batch.MOST_KEPT
+                        + " that are kept; it stays in the folder, unmarked, for a person to look at.")));
+        return large.stream().map(Batch.Announced::uid).toList();
     }
 
     private List<Long> stillThere(ImapLink link, List<Long> offered) throws MessagingException {
