@@ -7,9 +7,10 @@ import java.awt.image.BufferedImage;
  *
  * @param at row-major, width × height
  */
-record Luma(int width, int height, float[] at) {
+public record Luma(int width, int height, float[] at) {
 
-    static Luma of(BufferedImage image) {
+    /** Of any picture that has colours. */
+    public static Luma of(BufferedImage image) {
         int w = image.getWidth();
         int h = image.getHeight();
         float[] luma = new float[w * h];
@@ -24,7 +25,35 @@ record Luma(int width, int height, float[] at) {
         return new Luma(w, h, luma);
     }
 
-    float get(int x, int y) {
+    public float get(int x, int y) {
         return at[y * width + x];
+    }
+
+    /** Between pixels, bilinear; places outside repeat the border. */
+    public float sample(double x, double y) {
+        double cx = Math.max(0, Math.min(width - 1.001, x));
+        double cy = Math.max(0, Math.min(height - 1.001, y));
+        int i = (int) cy * width + (int) cx;
+        float fx = (float) (cx - (int) cx);
+        float fy = (float) (cy - (int) cy);
+        int right = width > 1 ? 1 : 0;
+        int down = height > 1 ? width : 0;
+        float top = at[i] + fx * (at[i + right] - at[i]);
+        float low = at[i + down] + fx * (at[i + down + right] - at[i + down]);
+        return top + fy * (low - top);
+    }
+
+    /** Half as wide and high, each pixel the mean of four; an odd last row or column is left away. */
+    public Luma halved() {
+        int w = width / 2;
+        int h = height / 2;
+        float[] out = new float[w * h];
+        for (int y = 0; y < h; y++) {
+            for (int x = 0; x < w; x++) {
+                int i = 2 * y * width + 2 * x;
+                out[y * w + x] = (at[i] + at[i + 1] + at[i + width] + at[i + width + 1]) / 4;
+            }
+        }
+        return new Luma(w, h, out);
     }
 }

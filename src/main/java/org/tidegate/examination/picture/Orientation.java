@@ -1,5 +1,6 @@
 package org.tidegate.examination.picture;
 
+import java.awt.Rectangle;
 import java.awt.image.BufferedImage;
 import java.awt.image.DataBufferInt;
 
@@ -28,6 +29,22 @@ final class Orientation {
             }
         }
         return out;
+    }
+
+    /** Where a rectangle of the upright picture lies in the stored one of that width and height. */
+    static Rectangle stored(Rectangle r, int w, int h, int orientation) {
+        int right = w - r.x - r.width;
+        int below = h - r.y - r.height;
+        return switch (orientation) {
+            case 2 -> new Rectangle(right, r.y, r.width, r.height);
+            case 3 -> new Rectangle(right, below, r.width, r.height);
+            case 4 -> new Rectangle(r.x, below, r.width, r.height);
+            case 5 -> new Rectangle(r.y, r.x, r.height, r.width);
+            case 6 -> new Rectangle(r.y, h - r.x - r.width, r.height, r.width);
+            case 7 -> new Rectangle(w - r.y - r.height, h - r.x - r.width, r.height, r.width);
+            case 8 -> new Rectangle(w - r.y - r.height, r.x, r.height, r.width);
+            default -> new Rectangle(r);
+        };
     }
 
     /** Index of the stored pixel that is seen at (x, y) of the upright picture; w and h are those of the stored one. */
