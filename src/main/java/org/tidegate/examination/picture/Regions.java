@@ -8,19 +8,19 @@ import java.util.TreeMap;
 import org.tidegate.finding.PictureFinding.Corner;
 
 /** Connected regions of a mask, by runs of a row and union-find. */
-final class Regions {
+public final class Regions {
 
     /**
      * @param area pixels
      * @param hull convex outline, clockwise on the screen
      */
-    record Region(int area, int left, int top, int right, int bottom, List<Corner> hull) {
+    public record Region(int area, int left, int top, int right, int bottom, List<Corner> hull) {
 
-        int width() {
+        public int width() {
             return right - left + 1;
         }
 
-        int height() {
+        public int height() {
             return bottom - top + 1;
         }
     }
@@ -37,7 +37,7 @@ final class Regions {
     }
 
     /** Regions (neighbours by side) of at least so many pixels, in the order of their first pixel. */
-    static List<Region> of(boolean[] mask, int width, int height, int minArea) {
+    public static List<Region> of(boolean[] mask, int width, int height, int minArea) {
         Regions regions = new Regions(width, height);
         regions.label(mask);
         return regions.collect(minArea);
