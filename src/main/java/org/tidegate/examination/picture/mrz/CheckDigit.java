@@ -23,12 +23,18 @@ final class CheckDigit {
             if (value < 0) {
                 return -1;
             }
-            sum += value * WEIGHTS[i % WEIGHTS.length];
+            sum += value * weight(i);
         }
         return sum % 10;
     }
 
-    private static int value(char c) {
+    /** Of the character at that place of the data, counted from 0. */
+    static int weight(int at) {
+        return WEIGHTS[at % WEIGHTS.length];
+    }
+
+    /** 0–35; −1 for what is no character of a machine-readable zone. */
+    static int value(char c) {
         if (c >= '0' && c <= '9') {
             return c - '0';
         }

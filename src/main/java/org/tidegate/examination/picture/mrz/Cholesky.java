@@ -38,4 +38,20 @@ final class Cholesky {
         }
         return x;
     }
+
+    /** xᵀ M⁻¹ x for the matrix M of that factor. */
+    static double square(double[][] factor, float[] x) {
+        double[] z = new double[x.length];
+        double sum = 0;
+        for (int i = 0; i < z.length; i++) {
+            double v = x[i];
+            double[] row = factor[i];
+            for (int k = 0; k < i; k++) {
+                v -= row[k] * z[k];
+            }
+            z[i] = v / row[i];
+            sum += z[i] * z[i];
+        }
+        return sum;
+    }
 }

@@ -15,11 +15,13 @@ final class GlyphModel {
     private final int fonts;
     private final float[][] weights;
     private final float[] offsets;
+    private final double[][] factor;
 
-    private GlyphModel(int fonts, float[][] weights, float[] offsets) {
+    private GlyphModel(int fonts, float[][] weights, float[] offsets, double[][] factor) {
         this.fonts = fonts;
         this.weights = weights;
         this.offsets = offsets;
+        this.factor = factor;
     }
 
     static GlyphModel standard() {
@@ -30,18 +32,19 @@ final class GlyphModel {
         return fonts;
     }
 
-    /** Log-likelihood of each glyph of each font, up to a number that is the same for all. */
-    float[][] scores(CellWindow cell) {
+    /** Log-likelihood of the cell under each glyph of each font, but for the factor that all cells share. */
+    double[][] scores(CellWindow cell) {
         float[] x = GlyphFeatures.of(cell);
         int glyphs = GlyphSheet.GLYPHS.length();
-        float[][] out = new float[fonts][glyphs];
+        double[][] out = new double[fonts][glyphs];
+        double spread = -0.5 * Cholesky.square(factor, x);
         for (int k = 0; k < weights.length; k++) {
             float sum = offsets[k];
             float[] w = weights[k];
             for (int i = 0; i < x.length; i++) {
                 sum += w[i] * x[i];
             }
-            out[k / glyphs][k % glyphs] = sum;
+            out[k / glyphs][k % glyphs] = spread + sum;
         }
         return out;
     }
@@ -63,7 +66,7 @@ final class GlyphModel {
             weights[k] = floats(w);
             offsets[k] = (float) (-0.5 * Scatter.dot(w, means[k]));
         }
-        return new GlyphModel(fonts.size(), weights, offsets);
+        return new GlyphModel(fonts.size(), weights, offsets, factor);
     }
 
     private static float[][] variants(float[] shape, long seed) {
