@@ -1,7 +1,9 @@
 package org.tidegate.examination.picture;
 
+import java.awt.Graphics2D;
 import java.awt.Rectangle;
 import java.awt.image.BufferedImage;
+import org.tidegate.finding.PictureFinding.Corner;
 
 /**
  * A picture at the size that everything is measured on, with its finer pixels at hand where it has them.
@@ -20,9 +22,9 @@ public record FinePicture(BufferedImage working, BufferedImage stored, int orien
      */
     public record Part(Luma luma, double left, double top, double scale) {
 
-        /** Brightness at a place of the working picture. */
-        public float sample(double x, double y) {
-            return luma.sample((x + 0.5 - left) * scale - 0.5, (y + 0.5 - top) * scale - 0.5);
+        /** Where a place of the working picture lies in it. */
+        public Corner at(Corner place) {
+            return new Corner((place.x() + 0.5 - left) * scale - 0.5, (place.y() + 0.5 - top) * scale - 0.5);
         }
     }
 
@@ -58,11 +60,9 @@ public record FinePicture(BufferedImage working, BufferedImage stored, int orien
 
     private BufferedImage copy(Rectangle cut) {
         BufferedImage out = new BufferedImage(cut.width, cut.height, BufferedImage.TYPE_INT_RGB);
-        int[] row = new int[cut.width];
-        for (int y = 0; y < cut.height; y++) {
-            stored.getRGB(cut.x, cut.y + y, cut.width, 1, row, 0, cut.width);
-            out.setRGB(0, y, cut.width, 1, row, 0, cut.width);
-        }
+        Graphics2D g = out.createGraphics();
+        g.drawImage(stored.getSubimage(cut.x, cut.y, cut.width, cut.height), 0, 0, null);
+        g.dispose();
         return out;
     }
 }

@@ -16,7 +16,7 @@ public record Luma(int width, int height, float[] at) {
         float[] luma = new float[w * h];
         int[] row = new int[w];
         for (int y = 0; y < h; y++) {
-            image.getRGB(0, y, w, 1, row, 0, w);
+            row(image, y, row);
             for (int x = 0; x < w; x++) {
                 int p = row[x];
                 luma[y * w + x] = 0.299f * ((p >> 16) & 255) + 0.587f * ((p >> 8) & 255) + 0.114f * (p & 255);
@@ -27,6 +27,15 @@ public record Luma(int width, int height, float[] at) {
 
     public float get(int x, int y) {
         return at[y * width + x];
+    }
+
+    /** Asking the picture itself converts pixel by pixel; what is stored as packed colours is quicker copied. */
+    private static void row(BufferedImage image, int y, int[] row) {
+        if (image.getType() == BufferedImage.TYPE_INT_RGB) {
+            image.getRaster().getDataElements(0, y, row.length, 1, row);
+        } else {
+            image.getRGB(0, y, row.length, 1, row, 0, row.length);
+        }
     }
 
     /** Between pixels, bilinear; places outside repeat the border. */

@@ -12,6 +12,7 @@ import org.tidegate.examination.picture.Luma;
 record Ink(int width, int height, float[] at, float full) {
 
     private static final int BLOCK = 24;
+    private static final int LEVELS = 256;
     private static final double PAPER = 0.8;
     private static final double SOLID = 0.9;
     private static final float FAINT = 0.12f;
@@ -35,32 +36,39 @@ record Ink(int width, int height, float[] at, float full) {
         int columns = Math.max(1, (luma.width() + BLOCK - 1) / BLOCK);
         int rows = Math.max(1, (luma.height() + BLOCK - 1) / BLOCK);
         float[] out = new float[columns * rows];
-        float[] block = new float[BLOCK * BLOCK];
         for (int i = 0; i < out.length; i++) {
-            int n = 0;
+            int[] levels = new int[LEVELS];
             int left = i % columns * BLOCK;
-            int top = i / columns * BLOCK;
+            int top = Math.floorDiv(i, columns) * BLOCK;
             for (int y = top; y < Math.min(top + BLOCK, luma.height()); y++) {
                 for (int x = left; x < Math.min(left + BLOCK, luma.width()); x++) {
-                    block[n++] = luma.at()[y * luma.width() + x];
+                    levels[(int) luma.at()[y * luma.width() + x]]++;
                 }
             }
-            Arrays.sort(block, 0, n);
-            out[i] = block[(int) (PAPER * (n - 1))];
+            out[i] = level(levels, PAPER);
         }
         return new Luma(columns, rows, out);
     }
 
+    /** Below which so large a share lies. */
+    private static int level(int[] levels, double share) {
+        int left = (int) (share * Arrays.stream(levels).sum());
+        int level = 0;
+        while (level < LEVELS - 1 && left >= levels[level]) {
+            left -= levels[level];
+            level++;
+        }
+        return level;
+    }
+
     private static float solid(float[] ink) {
-        float[] dark = new float[ink.length];
-        int n = 0;
+        int[] levels = new int[LEVELS];
         for (float v : ink) {
             if (v > FAINT) {
-                dark[n++] = v;
+                levels[(int) (v * (LEVELS - 1))]++;
             }
         }
-        Arrays.sort(dark, 0, n);
-        return n == 0 ? 1 : dark[(int) (SOLID * (n - 1))];
+        return Math.max(FAINT, level(levels, SOLID) / (LEVELS - 1f));
     }
 
     /** Where there is at least half the ink of solid print. */

@@ -31,26 +31,34 @@ record Patch(Luma luma, Strand place, double scale) {
         int height = (int) (2 * ABOVE * place.height() * scale);
         Patch empty = new Patch(new Luma(width, height, new float[0]), place, scale);
         FinePicture.Part part = picture.part(empty.bounds(), scale);
-        float[] at = new float[width * height];
-        for (int y = 0; y < height; y++) {
+        return new Patch(new Luma(width, height, empty.drawn(part)), place, scale);
+    }
+
+    private float[] drawn(FinePicture.Part part) {
+        int width = luma.width();
+        float[] at = new float[width * luma.height()];
+        Corner origin = part.at(onPicture(0, 0));
+        double dx = Math.cos(place.angle()) * part.scale() / scale;
+        double dy = Math.sin(place.angle()) * part.scale() / scale;
+        boolean fine = part.scale() > 1.4 * scale;
+        for (int y = 0; y < luma.height(); y++) {
+            double px = origin.x() - y * dy;
+            double py = origin.y() + y * dx;
             for (int x = 0; x < width; x++) {
-                at[y * width + x] = empty.mean(part, x, y);
+                at[y * width + x] = fine ? mean(part.luma(), px, py, dx, dy) : part.luma().sample(px, py);
+                px += dx;
+                py += dy;
             }
         }
-        return new Patch(new Luma(width, height, at), place, scale);
+        return at;
     }
 
-    private float mean(FinePicture.Part part, int x, int y) {
-        if (part.scale() < 1.4 * scale) {
-            return sample(part, x, y);
-        }
-        float a = sample(part, x - 0.25, y - 0.25) + sample(part, x + 0.25, y - 0.25);
-        return (a + sample(part, x - 0.25, y + 0.25) + sample(part, x + 0.25, y + 0.25)) / 4;
-    }
-
-    private float sample(FinePicture.Part part, double x, double y) {
-        Corner p = onPicture(x, y);
-        return part.sample(p.x(), p.y());
+    /** Of four samples, where the picture is finer than the patch. */
+    private static float mean(Luma from, double x, double y, double dx, double dy) {
+        double u = (dx + dy) / 4;
+        double v = (dx - dy) / 4;
+        return (from.sample(x + u, y - v) + from.sample(x - u, y + v) + from.sample(x + v, y + u) + from.sample(x - v, y - u))
+                / 4;
     }
 
     /** Where a pixel of the patch lies in the working picture. */

@@ -12,7 +12,7 @@ final class ZonePlaces {
     private static final int MOST_STRANDS = 400;
 
     /** A line of 30 characters is about 30 of its heights long; half of it is enough to find the rest. */
-    private static final double LONG = 11;
+    private static final double LONG = 15;
 
     private ZonePlaces() {}
 
