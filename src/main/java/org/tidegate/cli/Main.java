@@ -28,6 +28,7 @@ import picocli.CommandLine.HelpCommand;
             ReadSubjectCommand.class,
             MatchCommand.class,
             TimingCommand.class,
+            ReadMrzCommand.class,
             TraceCommand.class,
             AuditLedgerCommand.class,
             CheckRulesCommand.class,

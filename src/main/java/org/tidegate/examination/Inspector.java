@@ -5,6 +5,7 @@ import java.util.Optional;
 import org.tidegate.examination.picture.OutsideDecoder;
 import org.tidegate.examination.picture.PictureExaminer;
 import org.tidegate.examination.picture.PictureResult;
+import org.tidegate.examination.picture.mrz.MrzReader;
 import org.tidegate.examination.subject.CoveringNote;
 import org.tidegate.examination.subject.StatedText;
 import org.tidegate.examination.subject.SubjectReader;
@@ -30,12 +31,12 @@ public final class Inspector {
     private final PictureExaminer pictures;
 
     public Inspector(Rules rules) {
-        this(rules, new PictureExaminer(rules));
+        this(rules, OutsideDecoder.NONE);
     }
 
     /** With a decoder that is installed here; that it is, is one of the recorded delivery facts. */
     public Inspector(Rules rules, OutsideDecoder outside) {
-        this(rules, new PictureExaminer(rules, outside));
+        this(rules, new PictureExaminer(rules, outside, new MrzReader()));
     }
 
     private Inspector(Rules rules, PictureExaminer pictures) {

@@ -88,7 +88,8 @@ final class PictureDecoder {
         }
         BufferedImage small = Shrink.toLongSide(read.image(), LONG_SIDE);
         Decoding state = read.whole() ? Decoding.DECODED : Decoding.PARTIAL;
-        return new Decoded(Optional.of(Orientation.upright(small, orientation)), width, height, state);
+        FinePicture picture = new FinePicture(Orientation.upright(small, orientation), read.image(), orientation);
+        return new Decoded(Optional.of(picture), width, height, state);
     }
 
     /** Every step-th pixel is kept: as fine as the limit and twice the working size allow, so that averaging removes aliasing. */

@@ -1,6 +1,5 @@
 package org.tidegate.examination.picture;
 
-import java.awt.image.BufferedImage;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -31,7 +30,12 @@ public final class PictureExaminer {
     }
 
     public PictureExaminer(Rules rules, OutsideDecoder outside) {
-        this(rules, outside, new SceneFinder(rules.protocols(), rules.pictures()));
+        this(rules, outside, ZoneReader.NONE);
+    }
+
+    /** @param zones reads the machine-readable zones of identity documents */
+    public PictureExaminer(Rules rules, OutsideDecoder outside, ZoneReader zones) {
+        this(rules, outside, new SceneFinder(rules.protocols(), rules.pictures(), zones));
     }
 
     PictureExaminer(Rules rules, OutsideDecoder outside, SceneReader scenes) {
@@ -92,7 +96,7 @@ public final class PictureExaminer {
     private PictureFinding finding(
             Attachment file, PictureFormat format, FileFacts said, Decoded decoded, Fingerprinter fingerprinter) {
         Kind kind = KindTeller.tell(file, format, said, decoded);
-        Scene scene = kind == Kind.DECORATION ? Scene.unseen() : scene(decoded.image());
+        Scene scene = kind == Kind.DECORATION ? Scene.unseen() : scene(decoded.picture());
         return new PictureFinding(
                 file.path(),
                 file.fileName(),
@@ -112,8 +116,8 @@ public final class PictureExaminer {
                 EditSigns.of(said));
     }
 
-    private Scene scene(Optional<BufferedImage> image) {
-        return image.map(scenes::read).orElseGet(Scene::unseen);
+    private Scene scene(Optional<FinePicture> picture) {
+        return picture.map(scenes::read).orElseGet(Scene::unseen);
     }
 
     private List<CaptureClue> times(FileFacts said, Optional<String> fileName) {

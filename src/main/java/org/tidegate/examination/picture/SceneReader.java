@@ -1,6 +1,5 @@
 package org.tidegate.examination.picture;
 
-import java.awt.image.BufferedImage;
 import java.util.List;
 import java.util.Optional;
 import org.tidegate.finding.PictureFinding.CassetteFinding;
@@ -18,5 +17,5 @@ interface SceneReader {
         }
     }
 
-    Scene read(BufferedImage image);
+    Scene read(FinePicture picture);
 }

@@ -22,9 +22,15 @@ final class GlyphFeatures {
             for (int x = 1; x < w - 1; x++) {
                 int i = y * w + x;
                 float gx = 2 * (ink[i + 1] - ink[i - 1])
-                        + ink[i - w + 1] - ink[i - w - 1] + ink[i + w + 1] - ink[i + w - 1];
+                        + ink[i - w + 1]
+                        - ink[i - w - 1]
+                        + ink[i + w + 1]
+                        - ink[i + w - 1];
                 float gy = 2 * (ink[i + w] - ink[i - w])
-                        + ink[i + w - 1] - ink[i - w - 1] + ink[i + w + 1] - ink[i - w + 1];
+                        + ink[i + w - 1]
+                        - ink[i - w - 1]
+                        + ink[i + w + 1]
+                        - ink[i - w + 1];
                 if (gx != 0 || gy != 0) {
                     add(out, gx, gy, (x + 0.5f) / w, (y + 0.5f) / CellWindow.ROWS);
                 }

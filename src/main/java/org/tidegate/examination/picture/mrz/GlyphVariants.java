@@ -59,8 +59,7 @@ final class GlyphVariants {
         double fx = x - (int) x;
         double fy = y - (int) y;
         double top = shape[i] + fx * (shape[i + 1] - shape[i]);
-        double low = shape[i + GlyphSheet.WIDTH]
-                + fx * (shape[i + GlyphSheet.WIDTH + 1] - shape[i + GlyphSheet.WIDTH]);
+        double low = shape[i + GlyphSheet.WIDTH] + fx * (shape[i + GlyphSheet.WIDTH + 1] - shape[i + GlyphSheet.WIDTH]);
         return top + fy * (low - top);
     }
 

@@ -35,8 +35,7 @@ public final class MrzReader implements ZoneReader {
                 break;
             }
         }
-        return all.stream()
-                .max(Comparator.comparing(ZoneReading::valid).thenComparingDouble(ZoneReading::likeness));
+        return all.stream().max(Comparator.comparing(ZoneReading::valid).thenComparingDouble(ZoneReading::likeness));
     }
 
     private Optional<ZoneReading> at(FinePicture picture, Strand place) {
@@ -76,7 +75,8 @@ public final class MrzReader implements ZoneReader {
     }
 
     private static ZoneReading reading(ZoneCells seen, MrzFormat format, List<Corner> box) {
-        double[][] allowed = Alphabet.of(format).stream().flatMap(Arrays::stream).toArray(double[][]::new);
+        double[][] allowed =
+                Alphabet.of(format).stream().flatMap(Arrays::stream).toArray(double[][]::new);
         CheckedDecoder.Decoded decoded = new CheckedDecoder(format).decode(seen.likely(allowed));
         int[] looks = seen.best();
         List<String> lines = new ArrayList<>();

@@ -45,7 +45,8 @@ record Patch(Luma luma, Strand place, double scale) {
             double px = origin.x() - y * dy;
             double py = origin.y() + y * dx;
             for (int x = 0; x < width; x++) {
-                at[y * width + x] = fine ? mean(part.luma(), px, py, dx, dy) : part.luma().sample(px, py);
+                at[y * width + x] =
+                        fine ? mean(part.luma(), px, py, dx, dy) : part.luma().sample(px, py);
                 px += dx;
                 py += dy;
             }
@@ -57,7 +58,10 @@ record Patch(Luma luma, Strand place, double scale) {
     private static float mean(Luma from, double x, double y, double dx, double dy) {
         double u = (dx + dy) / 4;
         double v = (dx - dy) / 4;
-        return (from.sample(x + u, y - v) + from.sample(x - u, y + v) + from.sample(x + v, y + u) + from.sample(x - v, y - u))
+        return (from.sample(x + u, y - v)
+                        + from.sample(x - u, y + v)
+                        + from.sample(x + v, y + u)
+                        + from.sample(x - v, y - u))
                 / 4;
     }
 

@@ -39,8 +39,7 @@ final class RowFinder {
                     && r.height() < 1.7 * Patch.CAPITAL
                     && r.width() < 5 * Patch.CAPITAL;
             if (letter) {
-                marks.add(new Mark(
-                        (r.left() + r.right()) / 2.0, (r.top() + r.bottom()) / 2.0, r.width(), r.height()));
+                marks.add(new Mark((r.left() + r.right()) / 2.0, (r.top() + r.bottom()) / 2.0, r.width(), r.height()));
             }
         }
         return marks;

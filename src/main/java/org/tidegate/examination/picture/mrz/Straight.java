@@ -19,8 +19,7 @@ record Straight(double at0, double slope) {
         for (double near = from; near >= to; near *= 0.7) {
             Straight line = now;
             double within = near;
-            now = fit(
-                    marks.stream().filter(m -> Math.abs(line.off(m)) < within).toList(), now);
+            now = fit(marks.stream().filter(m -> Math.abs(line.off(m)) < within).toList(), now);
         }
         return now;
     }

@@ -33,9 +33,8 @@ record ZoneGrid(List<TextRow> rows, double lean) {
     }
 
     private static Choice choice(List<TextRow> rows, int length) {
-        int off = rows.stream()
-                .mapToInt(r -> Math.abs(r.grid().count() - length))
-                .sum();
+        int off =
+                rows.stream().mapToInt(r -> Math.abs(r.grid().count() - length)).sum();
         int most = rows.stream().mapToInt(r -> r.grid().count()).max().orElse(0);
         return new Choice(rows, length, most > length + 2 ? Integer.MAX_VALUE : off);
     }
@@ -109,7 +108,10 @@ record ZoneGrid(List<TextRow> rows, double lean) {
         TextRow top = rows.get(0);
         TextRow low = rows.get(rows.size() - 1);
         return List.of(
-                corner(top, -0.5, -1), corner(top, length() - 0.5, -1), corner(low, length() - 0.5, 1), corner(low, -0.5, 1));
+                corner(top, -0.5, -1),
+                corner(top, length() - 0.5, -1),
+                corner(low, length() - 0.5, 1),
+                corner(low, -0.5, 1));
     }
 
     private Corner corner(TextRow row, double i, int side) {

@@ -33,7 +33,8 @@ final class GlyphSheetWriter {
         g.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
         g.setColor(Color.WHITE);
         for (int row = 0; row < rows; row++) {
-            Font font = Font.createFont(Font.TRUETYPE_FONT, Path.of(args[row + 1]).toFile());
+            Font font =
+                    Font.createFont(Font.TRUETYPE_FONT, Path.of(args[row + 1]).toFile());
             for (int i = 0; i < all.length(); i++) {
                 g.setClip(i * GlyphSheet.WIDTH, row * GlyphSheet.HEIGHT, GlyphSheet.WIDTH, GlyphSheet.HEIGHT);
                 g.fill(glyph(font.deriveFont(1000f), all.charAt(i), i, row));
