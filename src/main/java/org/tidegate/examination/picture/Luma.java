@@ -42,9 +42,11 @@ public record Luma(int width, int height, float[] at) {
     public float sample(double x, double y) {
         double cx = Math.max(0, Math.min(width - 1.001, x));
         double cy = Math.max(0, Math.min(height - 1.001, y));
-        int i = (int) cy * width + (int) cx;
-        float fx = (float) (cx - (int) cx);
-        float fy = (float) (cy - (int) cy);
+        int left = (int) cx;
+        int above = (int) cy;
+        int i = above * width + left;
+        float fx = (float) (cx - left);
+        float fy = (float) (cy - above);
         int right = width > 1 ? 1 : 0;
         int down = height > 1 ? width : 0;
         float top = at[i] + fx * (at[i + right] - at[i]);

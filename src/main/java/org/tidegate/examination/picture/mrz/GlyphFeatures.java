@@ -49,9 +49,11 @@ final class GlyphFeatures {
         float second = sector - first;
         float fx = Math.max(0, Math.min(ACROSS - 1.001f, u * ACROSS - 0.5f));
         float fy = Math.max(0, Math.min(DOWN - 1.001f, v * DOWN - 0.5f));
-        int field = (int) fy * ACROSS + (int) fx;
-        float right = fx - (int) fx;
-        float down = fy - (int) fy;
+        int column = (int) fx;
+        int row = (int) fy;
+        int field = row * ACROSS + column;
+        float right = fx - column;
+        float down = fy - row;
         for (int k = 0; k < 4; k++) {
             float share = ((k & 1) == 0 ? 1 - right : right) * (k < 2 ? 1 - down : down) * length;
             int at = (field + (k & 1) + (k < 2 ? 0 : ACROSS)) * DIRECTIONS;

@@ -55,9 +55,11 @@ final class GlyphVariants {
     private static double at(float[] shape, double u, double v) {
         double x = Math.max(0, Math.min(GlyphSheet.WIDTH - 1.001, u - 0.5));
         double y = Math.max(0, Math.min(GlyphSheet.HEIGHT - 1.001, v - 0.5));
-        int i = (int) y * GlyphSheet.WIDTH + (int) x;
-        double fx = x - (int) x;
-        double fy = y - (int) y;
+        int left = (int) x;
+        int above = (int) y;
+        int i = above * GlyphSheet.WIDTH + left;
+        double fx = x - left;
+        double fy = y - above;
         double top = shape[i] + fx * (shape[i + 1] - shape[i]);
         double low = shape[i + GlyphSheet.WIDTH] + fx * (shape[i + GlyphSheet.WIDTH + 1] - shape[i + GlyphSheet.WIDTH]);
         return top + fy * (low - top);

@@ -59,9 +59,7 @@ record PitchGrid(double a, double b, double c, int first, int last) {
         if (marks.size() < LEAST || step <= 0) {
             return Optional.empty();
         }
-        List<Numbered> numbered = numbered(marks, step);
-        PitchGrid grid = new PitchGrid(numbered.get(0).x(), step, 0, 0, 0);
-        grid = fit(numbered);
+                PitchGrid grid = fit(numbered(marks, step));
         for (double near : NEAR) {
             PitchGrid now = grid;
             List<Numbered> kept = new ArrayList<>();

@@ -3,6 +3,7 @@ package org.tidegate.examination.picture.mrz;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import org.tidegate.examination.picture.Regions;
 
 /** Finds the lines of evenly set letters on a patch: the one through its middle and its neighbours. */
@@ -49,16 +50,16 @@ final class RowFinder {
     private void beside(Straight from, int side) {
         Straight now = from;
         for (int step = 0; step < 2; step++) {
-            Straight next = densest(now, side);
-            if (next == now || !add(next)) {
+            Optional<Straight> next = densest(now, side).filter(this::add);
+            if (next.isEmpty()) {
                 return;
             }
-            now = next;
+            now = next.get();
         }
     }
 
-    /** The line, parallel at first, that holds the most marks on that side; itself where there is none. */
-    private Straight densest(Straight from, int side) {
+    /** The line, parallel at first, that holds the most marks on that side. */
+    private Optional<Straight> densest(Straight from, int side) {
         double[] off = marks.stream()
                 .mapToDouble(m -> side * from.off(m))
                 .filter(o -> o > CLOSEST && o < FARTHEST)
@@ -76,8 +77,9 @@ final class RowFinder {
             }
         }
         return best < LEAST
-                ? from
-                : new Straight(from.at0() + side * place, from.slope()).refined(marks, 0.7 * Patch.CAPITAL, 6);
+                ? Optional.empty()
+                : Optional.of(
+                        new Straight(from.at0() + side * place, from.slope()).refined(marks, 0.7 * Patch.CAPITAL, 6));
     }
 
     private boolean add(Straight middle) {

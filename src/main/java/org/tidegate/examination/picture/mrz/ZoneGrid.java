@@ -1,6 +1,7 @@
 package org.tidegate.examination.picture.mrz;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.tidegate.finding.PictureFinding.Corner;
@@ -41,19 +42,16 @@ record ZoneGrid(List<TextRow> rows, double lean) {
 
     /** Numbers all rows alike: the row that fits the length best leads, the others begin beside it. */
     private static ZoneGrid aligned(List<TextRow> rows, int length) {
-        TextRow lead = rows.get(0);
-        for (TextRow r : rows) {
-            if (Math.abs(r.grid().count() - length) < Math.abs(lead.grid().count() - length)) {
-                lead = r;
-            }
-        }
+        TextRow lead = rows.stream()
+                .min(Comparator.comparingInt(r -> Math.abs(r.grid().count() - length)))
+                .orElseThrow();
         int start = lead.grid().count() > length
                 ? lead.grid().first() + lead.grid().count() - length
                 : lead.grid().first();
         TextRow leading = lead.with(lead.grid().countedFrom(start, length));
         List<TextRow> out = new ArrayList<>();
         for (TextRow r : rows) {
-            out.add(r == lead ? leading : r.with(beside(r, leading, length)));
+            out.add(r.equals(lead) ? leading : r.with(beside(r, leading, length)));
         }
         return new ZoneGrid(List.copyOf(out), lean(out));
     }

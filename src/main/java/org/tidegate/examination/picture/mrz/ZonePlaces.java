@@ -52,8 +52,7 @@ final class ZonePlaces {
 
     private static boolean isBeside(Strand s, Strand other) {
         double off = Math.abs(s.across(other));
-        return s != other
-                && s.isParallel(other, 0.09)
+        return s.isParallel(other, 0.09)
                 && off > 1.2 * s.height()
                 && off < 5 * s.height()
                 && other.height() > 0.6 * s.height()
