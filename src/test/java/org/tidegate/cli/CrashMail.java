@@ -67,10 +67,13 @@ final class CrashMail implements AutoCloseable {
 
     void deliver(int count) throws Exception {
         for (int i = 0; i < count; i++) {
-            byte[] raw = message(delivered.size(), random);
-            delivered.add(raw);
-            append(raw);
+            deliver(message(delivered.size(), random));
         }
+    }
+
+    void deliver(byte[] raw) throws Exception {
+        delivered.add(raw);
+        append(raw);
     }
 
     private void append(byte[] raw) throws Exception {

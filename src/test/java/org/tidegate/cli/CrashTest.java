@@ -31,6 +31,7 @@ class CrashTest {
     private static final double SHARE = Double.parseDouble(System.getProperty("simulation.share", "0.1"));
     private static final int AT_EACH_BOUNDARY = SHARE < 1 ? 1 : 3;
     private static final int AT_RANDOM = Math.max(3, (int) (20 * SHARE));
+    private static final String HEAP = "256m";
     private static final int MESSAGES = 200;
     private static final int MORE_BEFORE_EACH_KILL = 5;
     private static final int LONGEST_LIFE_MILLIS = 900;
@@ -78,7 +79,7 @@ class CrashTest {
         tap.arm(MarkingTap.Stop.NEVER);
         // A batch is taken by one commit.
         int nth = boundary == Milestones.Boundary.TAKEN ? 1 : 1 + random.nextInt(MORE_BEFORE_EACH_KILL);
-        WatchChild child = WatchChild.start(log(), HaltingWatch.class, data(), tap.port(), boundary, nth);
+        WatchChild child = WatchChild.start(log(), HEAP, HaltingWatch.class, data(), tap.port(), boundary, nth);
         assertThat(child.says(HaltingWatch.REACHED))
                 .as("%s: %s", boundary, logged())
                 .isTrue();
@@ -111,7 +112,7 @@ class CrashTest {
     }
 
     private WatchChild watch() throws Exception {
-        return WatchChild.start(log(), Main.class, watching().toArray());
+        return WatchChild.start(log(), HEAP, Main.class, watching().toArray());
     }
 
     private List<Object> watching() throws Exception {
@@ -136,7 +137,7 @@ class CrashTest {
         tap.arm(MarkingTap.Stop.NEVER);
         List<Object> words = watching();
         words.set(1, "--drain");
-        WatchChild last = WatchChild.start(log(), Main.class, words.toArray());
+        WatchChild last = WatchChild.start(log(), HEAP, Main.class, words.toArray());
         assertThat(last.says("Taken: ")).as(logged()).isTrue();
         assertThat(last.code()).as(logged()).isZero();
         assertThat(mail.marked()).isEqualTo(mail.delivered().size());

@@ -23,11 +23,16 @@ final class WatchChild {
         this.out = new BufferedReader(new InputStreamReader(process.getInputStream(), StandardCharsets.UTF_8));
     }
 
-    /** @param log gets what the process writes to its standard error */
-    static WatchChild start(Path log, Class<?> main, Object... arguments) throws IOException {
+    /**
+     * Starts a process.
+     *
+     * @param log gets what it writes to its standard error
+     * @param heap the most memory for its objects, as -Xmx wants it
+     */
+    static WatchChild start(Path log, String heap, Class<?> main, Object... arguments) throws IOException {
         List<String> command = new ArrayList<>(List.of(
                 Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                "-Xmx256m",
+                "-Xmx" + heap,
                 "-XX:TieredStopAtLevel=1",
                 "-XX:+UseSerialGC",
                 "-cp",
