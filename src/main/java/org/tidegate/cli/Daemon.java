@@ -2,6 +2,7 @@ package org.tidegate.cli;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
@@ -24,11 +25,13 @@ final class Daemon implements AutoCloseable {
 
     private static final Logger LOG = LoggerFactory.getLogger(Daemon.class);
     private static final long IDLE_MILLIS = 200;
+    private static final long FAREWELL_MILLIS = 5_000;
     private static final int CORES = Runtime.getRuntime().availableProcessors();
 
     private final Desk desk;
     private final ImapWatcher watcher;
     private final List<Thread> workers = new ArrayList<>();
+    private Optional<Thread> watching = Optional.empty();
     private final AtomicBoolean stopped = new AtomicBoolean();
     private final Consumer<Throwable> fatal;
 
@@ -84,7 +87,7 @@ final class Daemon implements AutoCloseable {
             ExaminationWorker worker = desk.worker();
             workers.add(run("examine-" + i, () -> work(worker)));
         }
-        workers.add(run("watch", this::watch));
+        watching = Optional.of(run("watch", this::watch));
     }
 
     private Thread run(String name, Runnable body) {
@@ -99,7 +102,7 @@ final class Daemon implements AutoCloseable {
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
         } catch (RuntimeException | Error e) {
-            fatal.accept(e);
+            fail(e);
         }
     }
 
@@ -113,14 +116,30 @@ final class Daemon implements AutoCloseable {
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
         } catch (RuntimeException | Error e) {
+            fail(e);
+        }
+    }
+
+    /** What breaks while it is being stopped is of no concern. */
+    private void fail(Throwable e) {
+        if (!stopped.get()) {
             fatal.accept(e);
         }
     }
 
+    /** Lets everybody finish what is in hand, so that the store can be closed. */
     @Override
     public void close() {
         stopped.set(true);
         watcher.close();
+        watching.ifPresent(Thread::interrupt);
+        try {
+            for (Thread worker : workers) {
+                worker.join(FAREWELL_MILLIS);
+            }
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        }
         workers.forEach(Thread::interrupt);
     }
 }
