@@ -14,6 +14,7 @@ import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.ScheduledFuture;
 import java.util.concurrent.ThreadFactory;
 import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Consumer;
 import javax.net.ssl.SSLException;
 import org.eclipse.angus.mail.imap.protocol.RFC822SIZE;
@@ -34,6 +35,7 @@ public final class ImapWatcher implements AutoCloseable {
     private final Pause pause;
     private final Fetcher fetcher;
     private final Backoff backoff = new Backoff();
+    private final AtomicInteger fresh = new AtomicInteger();
     private final ExecutorService fetchers;
     private final ScheduledExecutorService waker;
     private int refusals;
@@ -43,9 +45,12 @@ public final class ImapWatcher implements AutoCloseable {
 
     public ImapWatcher(ImapAccount account, Intake intake, Consumer<MailboxEvent> events, Pause pause) {
         this.account = account;
-        this.events = events;
+        this.events = event -> {
+            fresh.addAndGet(event instanceof MailboxEvent.Taken t && t.receipt() == Intake.Receipt.NEW ? 1 : 0);
+            events.accept(event);
+        };
         this.pause = pause;
-        this.fetcher = new Fetcher(account, intake, events);
+        this.fetcher = new Fetcher(account, intake, this.events);
         this.fetchers = Executors.newFixedThreadPool(account.connections(), daemon("fetch-" + account.name()));
         this.waker = Executors.newSingleThreadScheduledExecutor(daemon("wake-" + account.name()));
     }
@@ -59,15 +64,17 @@ public final class ImapWatcher implements AutoCloseable {
     }
 
     /**
-     * Takes until nothing unmarked is left, then returns how many messages were taken.
+     * Takes until nothing unmarked is left, then returns how many messages were new, over all connections.
      *
      * @throws MailboxException where the server cannot be reached or refuses, after several tries
      */
     public int drain() throws InterruptedException {
-        int taken = 0;
-        while (!stopped) {
+        int before = fresh.get();
+        boolean emptied = false;
+        while (!stopped && !emptied) {
             try (ImapLink link = connect()) {
-                return taken + takeAll(link);
+                takeAll(link);
+                emptied = true;
             } catch (MessagingException e) {
                 recover(e);
                 if (backoff.failures() >= DRAIN_TRIES) {
@@ -75,7 +82,7 @@ public final class ImapWatcher implements AutoCloseable {
                 }
             }
         }
-        return taken;
+        return fresh.get() - before;
     }
 
     /** Watches until {@link #close()} or an interrupt. A lost connection is made again with growing waits. */
@@ -118,7 +125,7 @@ public final class ImapWatcher implements AutoCloseable {
     }
 
     /** Passes over the folder until it holds nothing unmarked but what the server does not hand out. */
-    private int takeAll(ImapLink link) throws MessagingException, InterruptedException {
+    private void takeAll(ImapLink link) throws MessagingException, InterruptedException {
         // This connection may learn late of the marks that others set.
         Set<Long> taken = new HashSet<>();
         Set<Long> withheld = new HashSet<>();
@@ -139,7 +146,6 @@ public final class ImapWatcher implements AutoCloseable {
             waiting.removeAll(taken);
             withheld.addAll(stillThere(link, waiting));
         }
-        return taken.size();
     }
 
     private List<Long> tooLarge(List<Batch.Announced> announced) {

@@ -46,8 +46,8 @@ class LargeMessageTest {
                     .isTrue();
             assertThat(watch.code()).isZero();
             assertThat(mail.marked()).isEqualTo(5);
-            try (Desk desk = Desk.open(
-                    DeskConfig.embedded(folder.resolve("data"), Rules.bundled(), Clock.systemUTC()))) {
+            try (Desk desk =
+                    Desk.open(DeskConfig.embedded(folder.resolve("data"), Rules.bundled(), Clock.systemUTC()))) {
                 kept(desk, mail.delivered());
             }
         }
@@ -56,7 +56,8 @@ class LargeMessageTest {
     private static void kept(Desk desk, List<byte[]> delivered) {
         List<StoredMessage> messages = Kept.messages(desk);
         assertThat(messages).hasSameSizeAs(delivered);
-        StoredMessage large = messages.stream().filter(m -> m.size() == BYTES).findFirst().orElseThrow();
+        StoredMessage large =
+                messages.stream().filter(m -> m.size() == BYTES).findFirst().orElseThrow();
         assertThat(Arrays.equals(desk.vault().raw(large).orElseThrow(), delivered.get(2)))
                 .as("byte for byte")
                 .isTrue();

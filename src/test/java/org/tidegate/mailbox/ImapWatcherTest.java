@@ -86,7 +86,7 @@ class ImapWatcherTest {
         deliver(30, 6_000);
         try (CuttingProxy proxy = new CuttingProxy(port(), cutAfter, 3);
                 ImapWatcher watcher = watcher(account(proxy.port(), "secret"))) {
-            watcher.drain();
+            assertThat(watcher.drain()).as("cut after %d", cutAfter).isEqualTo(30);
         }
         assertThat(subjects()).as("cut after %d", cutAfter).hasSize(30);
         assertThat(marked()).as("cut after %d", cutAfter).isEqualTo(30);
@@ -204,8 +204,7 @@ class ImapWatcherTest {
     }
 
     private Intake.Receipt take(Sighting sighting, byte[] raw) {
-        taken.put(sighting, raw);
-        return Intake.Receipt.NEW;
+        return taken.put(sighting, raw) == null ? Intake.Receipt.NEW : Intake.Receipt.KNOWN;
     }
 
     private ImapWatcher watcher(ImapAccount account) {
