@@ -19,4 +19,7 @@ public interface Casebook {
     Optional<PictureBytes> picture(SubmissionId id, int message, String path);
 
     Optional<User> user(UserId id);
+
+    /** Submissions by their number, {@code S-17} or {@code 17}, or by the reference of their test. */
+    List<SubmissionId> find(String numberOrReference);
 }

@@ -122,6 +122,16 @@ public final class Desk implements AutoCloseable {
         return new Registering(store, acting);
     }
 
+    /** Who comes in. */
+    public SignIns signIns() {
+        return new SignIns(store);
+    }
+
+    /** The clocks of a submission, drawn. */
+    public Drawings drawings() {
+        return new Drawings(store, reader, new Book(), config.rules());
+    }
+
     /** Who may do what. */
     public Rights rights() {
         return acting.rights();

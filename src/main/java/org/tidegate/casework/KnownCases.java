@@ -44,17 +44,26 @@ final class KnownCases {
         Set<SubmissionId> ids = waiting.stream().map(Submission::id).collect(Collectors.toSet());
         known.keySet().retainAll(ids);
         Map<SubmissionId, CaseFacts> all = new HashMap<>();
-        waiting.forEach(s -> all.put(
-                s.id(), known.compute(s.id(), (id, facts) -> facts != null && stands(facts, s) ? facts : read(tx, s))));
+        waiting.forEach(s -> facts(tx, s).ifPresent(f -> all.put(s.id(), f)));
         return all;
+    }
+
+    /** Empty where it is forgotten. */
+    private Optional<CaseFacts> facts(Tx tx, Submission s) {
+        Optional<CaseFacts> before = Optional.ofNullable(known.get(s.id())).filter(f -> stands(f, s));
+        if (before.isPresent()) {
+            return before;
+        }
+        Optional<CaseFacts> read = tx.assessments().newest(s.id()).map(a -> read(tx, s, a));
+        read.ifPresent(f -> known.put(s.id(), f));
+        return read;
     }
 
     private static boolean stands(CaseFacts facts, Submission s) {
         return facts.version() == s.version();
     }
 
-    private CaseFacts read(Tx tx, Submission s) {
-        StoredAssessment stored = tx.assessments().newest(s.id()).orElseThrow();
+    private CaseFacts read(Tx tx, Submission s, StoredAssessment stored) {
         Assessment a = StoredJson.read(stored.content(), Assessment.class);
         Optional<TestRecord> test = reader.test(tx, a);
         Optional<Findings> first = reader.first(tx, s);

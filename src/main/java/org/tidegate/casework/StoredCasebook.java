@@ -5,6 +5,8 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.tidegate.casework.SubmissionView.Past;
 import org.tidegate.casework.SubmissionView.TakenMessage;
 import org.tidegate.examination.Assessment;
@@ -24,6 +26,7 @@ import org.tidegate.work.UserId;
 final class StoredCasebook implements Casebook {
 
     private static final String HOLD = "hold:";
+    private static final Pattern NUMBER = Pattern.compile("(?:[Ss]-)?([0-9]{1,18})");
 
     private final Store store;
     private final MessageVault vault;
@@ -103,6 +106,16 @@ final class StoredCasebook implements Casebook {
                         .filter(a -> a.path().equals(path) && a.type().startsWith("image/"))
                         .findFirst()
                         .map(a -> new PictureBytes(a.type(), a.content())));
+    }
+
+    @Override
+    public List<SubmissionId> find(String words) {
+        Matcher number = NUMBER.matcher(words);
+        return store.read(tx -> number.matches()
+                ? tx.submissions().find(new SubmissionId(Long.parseLong(number.group(1)))).stream()
+                        .map(Submission::id)
+                        .toList()
+                : tx.submissions().ofTest(words).stream().map(Submission::id).toList());
     }
 
     @Override

@@ -115,7 +115,7 @@ final class DemoCommand implements Callable<Integer> {
                 return true;
             });
             try (Daemon daemon = new Daemon(desk, mail.account(), e -> end.countDown());
-                    ConsoleServer console = ConsoleServer.start("127.0.0.1", port, desk.casebook(), rules, clock)) {
+                    ConsoleServer console = ConsoleServer.start("127.0.0.1", port, desk, rules, clock)) {
                 print("The console is at " + console.address() + "  Sign in as demo, password demo. Stop with Ctrl-C.");
                 daemon.start(true);
                 feed(mail, clock, end);

@@ -116,7 +116,7 @@ final class WatchCommand implements Callable<Integer> {
             end.await();
             return;
         }
-        try (ConsoleServer console = ConsoleServer.start(host, port, desk.casebook(), rules, Clock.systemUTC())) {
+        try (ConsoleServer console = ConsoleServer.start(host, port, desk, rules, Clock.systemUTC())) {
             print("The console is at " + console.address());
             daemon.start(!takeOnly);
             end.await();

@@ -9,6 +9,16 @@ import org.springframework.boot.web.server.PortInUseException;
 import org.springframework.context.ConfigurableApplicationContext;
 import org.springframework.context.support.GenericApplicationContext;
 import org.tidegate.casework.Casebook;
+import org.tidegate.casework.Claiming;
+import org.tidegate.casework.Desk;
+import org.tidegate.casework.Drawings;
+import org.tidegate.casework.Judging;
+import org.tidegate.casework.OutboxDesk;
+import org.tidegate.casework.ReadingDesk;
+import org.tidegate.casework.Registering;
+import org.tidegate.casework.Replying;
+import org.tidegate.casework.Rights;
+import org.tidegate.casework.SignIns;
 import org.tidegate.rules.Rules;
 
 /** The web pages, on one address of this machine. */
@@ -39,14 +49,14 @@ public final class ConsoleServer implements AutoCloseable {
      * @param port 0 for a free one
      * @throws PortTaken where another program listens there
      */
-    public static ConsoleServer start(String host, int port, Casebook casebook, Rules rules, Clock clock) {
+    public static ConsoleServer start(String host, int port, Desk desk, Rules rules, Clock clock) {
         SpringApplication application = new SpringApplicationBuilder(ConsoleConfiguration.class)
                 .web(WebApplicationType.SERVLET)
                 .logStartupInfo(false)
                 .registerShutdownHook(false)
                 .bannerMode(org.springframework.boot.Banner.Mode.OFF)
                 .properties(settings(host, port))
-                .initializers(context -> register((GenericApplicationContext) context, casebook, rules, clock))
+                .initializers(context -> register((GenericApplicationContext) context, desk, rules, clock))
                 .build();
         try {
             return new ConsoleServer(application.run(), host);
@@ -73,8 +83,17 @@ public final class ConsoleServer implements AutoCloseable {
                 Map.entry("logging.config", "classpath:logback.xml"));
     }
 
-    private static void register(GenericApplicationContext context, Casebook casebook, Rules rules, Clock clock) {
-        context.registerBean(Casebook.class, () -> casebook);
+    private static void register(GenericApplicationContext context, Desk desk, Rules rules, Clock clock) {
+        context.registerBean(Casebook.class, desk::casebook);
+        context.registerBean(Claiming.class, desk::claiming);
+        context.registerBean(Judging.class, desk::judging);
+        context.registerBean(Replying.class, desk::replying);
+        context.registerBean(ReadingDesk.class, desk::reading);
+        context.registerBean(OutboxDesk.class, desk::outbox);
+        context.registerBean(Registering.class, desk::registers);
+        context.registerBean(Rights.class, desk::rights);
+        context.registerBean(SignIns.class, desk::signIns);
+        context.registerBean(Drawings.class, desk::drawings);
         context.registerBean(Rules.class, () -> rules);
         context.registerBean(Clock.class, () -> clock);
     }

@@ -1,12 +1,15 @@
 package org.tidegate.console;
 
+import jakarta.servlet.http.HttpServletRequest;
 import java.security.Principal;
 import java.time.Clock;
 import java.util.Locale;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import org.springframework.security.core.Authentication;
 import org.springframework.web.bind.annotation.ControllerAdvice;
 import org.springframework.web.bind.annotation.ModelAttribute;
+import org.tidegate.rules.RoleRules.Permission;
 
 /** What stands around every page. */
 @ControllerAdvice
@@ -29,6 +32,20 @@ class Frame {
     @ModelAttribute("now")
     String now(Locale locale) {
         return words.in(locale).dateAndTime(clock.instant());
+    }
+
+    /** Where the person is, so that the way there is marked. */
+    @ModelAttribute("here")
+    String here(HttpServletRequest request) {
+        return String.valueOf(request.getServletPath());
+    }
+
+    /** What the person may do; empty for one who is not signed in. */
+    @ModelAttribute("mayTriage")
+    boolean mayTriage(@Nullable Authentication who) {
+        return who != null
+                && who.getAuthorities().stream()
+                        .anyMatch(a -> Route.authority(Permission.TRIAGE).equals(a.getAuthority()));
     }
 
     @ModelAttribute("language")

@@ -81,6 +81,12 @@ final class Words {
                 : say("time.minutes", Long.toString(d.toMinutes()));
     }
 
+    /** {@code 2 min 05 s}. */
+    String exactAmount(Duration d) {
+        return (d.isNegative() ? "−" : "") + d.abs().toMinutes() + " min "
+                + String.format(Locale.ROOT, "%02d s", d.abs().toSecondsPart());
+    }
+
     ZoneId zone() {
         return zone;
     }

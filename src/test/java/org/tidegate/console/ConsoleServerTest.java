@@ -64,7 +64,7 @@ class ConsoleServerTest {
                             true));
             return true;
         });
-        console = ConsoleServer.start("127.0.0.1", 0, desk.casebook(), rules, CLOCK);
+        console = ConsoleServer.start("127.0.0.1", 0, desk, rules, CLOCK);
     }
 
     @AfterAll

@@ -86,7 +86,7 @@ final class Morning implements AutoCloseable {
         }
         person(desk, "anna", Set.of(Role.OPERATOR, Role.READER));
         clock.put(time);
-        return new Morning(desk, ConsoleServer.start("127.0.0.1", 0, desk.casebook(), rules, clock), clock);
+        return new Morning(desk, ConsoleServer.start("127.0.0.1", 0, desk, rules, clock), clock);
     }
 
     /** As it was left in that folder. */
@@ -95,7 +95,7 @@ final class Morning implements AutoCloseable {
         StandingClock clock = new StandingClock();
         clock.put(time);
         Desk desk = Desk.open(DeskConfig.embedded(data, rules, clock));
-        return new Morning(desk, ConsoleServer.start("127.0.0.1", 0, desk.casebook(), rules, clock), clock);
+        return new Morning(desk, ConsoleServer.start("127.0.0.1", 0, desk, rules, clock), clock);
     }
 
     static void person(Desk desk, String name, Set<Role> roles) {

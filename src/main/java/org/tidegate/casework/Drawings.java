@@ -1,0 +1,63 @@
+package org.tidegate.casework;
+
+import java.util.List;
+import java.util.Optional;
+import org.tidegate.examination.Assessment;
+import org.tidegate.examination.AssessmentInput;
+import org.tidegate.examination.Assessor;
+import org.tidegate.examination.checks.Standing;
+import org.tidegate.examination.timing.Outage;
+import org.tidegate.examination.timing.TimeCase;
+import org.tidegate.examination.timing.TimeDrawing;
+import org.tidegate.examination.timing.TimeJudge;
+import org.tidegate.examination.timing.TimeJudgement;
+import org.tidegate.finding.Findings;
+import org.tidegate.rules.Rules;
+import org.tidegate.store.Store;
+import org.tidegate.store.Tx;
+import org.tidegate.work.Submission;
+import org.tidegate.work.SubmissionId;
+
+/** What each clock says about a submission, drawn. */
+public final class Drawings {
+
+    private final Store store;
+    private final CaseReader reader;
+    private final Book book;
+    private final Rules rules;
+    private final Assessor assessor;
+
+    Drawings(Store store, CaseReader reader, Book book, Rules rules) {
+        this.store = store;
+        this.reader = reader;
+        this.book = book;
+        this.rules = rules;
+        this.assessor = new Assessor(rules);
+    }
+
+    /** Empty where there are no time verdicts, or where a message is forgotten. */
+    public Optional<TimeDrawing> of(SubmissionId id) {
+        return store.read(tx ->
+                tx.submissions().find(id).flatMap(s -> reader.assessment(tx, s).flatMap(a -> draw(tx, s, a))));
+    }
+
+    private Optional<TimeDrawing> draw(Tx tx, Submission s, Assessment a) {
+        List<Findings> messages = reader.findings(tx, s);
+        if (messages.size() < s.messages().size()) {
+            return Optional.empty();
+        }
+        List<Outage> outages = tx.registers().outages().stream()
+                .map(o -> new Outage(o.from(), o.until()))
+                .toList();
+        Standing standing = Standing.fresh();
+        AssessmentInput input = new AssessmentInput(messages, book.tests(tx), standing, outages, Optional.empty());
+        return a.time().flatMap(time -> assessor.timeCase(input, a).map(c -> draw(time, c)));
+    }
+
+    private TimeDrawing draw(TimeJudgement time, TimeCase evidence) {
+        return new TimeDrawing(
+                time,
+                new TimeJudge(rules.timing()).clues(evidence, time.governing()),
+                rules.timing().zone());
+    }
+}
