@@ -7,10 +7,7 @@ import org.tidegate.examination.AssessmentInput;
 import org.tidegate.examination.Assessor;
 import org.tidegate.examination.checks.Standing;
 import org.tidegate.examination.timing.Outage;
-import org.tidegate.examination.timing.TimeCase;
 import org.tidegate.examination.timing.TimeDrawing;
-import org.tidegate.examination.timing.TimeJudge;
-import org.tidegate.examination.timing.TimeJudgement;
 import org.tidegate.finding.Findings;
 import org.tidegate.rules.Rules;
 import org.tidegate.store.Store;
@@ -51,13 +48,6 @@ public final class Drawings {
                 .toList();
         Standing standing = Standing.fresh();
         AssessmentInput input = new AssessmentInput(messages, book.tests(tx), standing, outages, Optional.empty());
-        return a.time().flatMap(time -> assessor.timeCase(input, a).map(c -> draw(time, c)));
-    }
-
-    private TimeDrawing draw(TimeJudgement time, TimeCase evidence) {
-        return new TimeDrawing(
-                time,
-                new TimeJudge(rules.timing()).clues(evidence, time.governing()),
-                rules.timing().zone());
+        return a.time().flatMap(time -> assessor.timeCase(input, a).map(c -> TimeDrawing.of(c, time, rules.timing())));
     }
 }

@@ -13,7 +13,6 @@ import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.server.ResponseStatusException;
 import org.tidegate.casework.Casebook;
 import org.tidegate.casework.Drawings;
-import org.tidegate.examination.timing.TimeDrawing;
 import org.tidegate.work.SubmissionId;
 
 /** Photos as they came, and the drawn clocks. Kept by no cache, neither a proxy's nor the browser's. */
@@ -22,6 +21,9 @@ class PictureController {
 
     /** What a browser shows; nothing else is served. */
     static final List<String> SHOWN = List.of("image/jpeg", "image/png", "image/gif", "image/webp");
+
+    private static final int WIDE = 1100;
+    private static final int NARROW = 340;
 
     private final Casebook casebook;
     private final Drawings drawings;
@@ -40,10 +42,11 @@ class PictureController {
                 .orElseThrow(() -> new ResponseStatusException(HttpStatus.NOT_FOUND));
     }
 
+    /** @param narrow for a small screen */
     @GetMapping("/submissions/{id}/timeline.svg")
-    ResponseEntity<byte[]> timeline(@PathVariable long id) {
+    ResponseEntity<byte[]> timeline(@PathVariable long id, @RequestParam(defaultValue = "false") boolean narrow) {
         return drawings.of(new SubmissionId(id))
-                .map(TimeDrawing::svg)
+                .map(d -> d.svg(narrow ? NARROW : WIDE))
                 .map(svg -> answer(MediaType.valueOf("image/svg+xml"), svg.getBytes(StandardCharsets.UTF_8)))
                 .orElseThrow(() -> new ResponseStatusException(HttpStatus.NOT_FOUND));
     }
