@@ -18,7 +18,7 @@ class Assets implements WebMvcConfigurer {
         try {
             for (Resource script : new PathMatchingResourcePatternResolver().getResources(HTMX)) {
                 String file = script.getURL().toString();
-                registry.addResourceHandler("/static/htmx.min.js")
+                registry.addResourceHandler("/static/htmx/**")
                         .addResourceLocations(file.substring(0, file.lastIndexOf('/') + 1));
             }
         } catch (IOException e) {

@@ -62,7 +62,7 @@ final class Attempts {
 
     private void count(String key) {
         Failures known = failures.remove(key);
-        boolean over = known == null || clock.instant().isAfter(known.last().plus(LONGEST));
-        failures.put(key, new Failures(over ? 1 : known.count() + 1, clock.instant()));
+        boolean recent = known != null && !clock.instant().isAfter(known.last().plus(LONGEST));
+        failures.put(key, new Failures(recent && known != null ? known.count() + 1 : 1, clock.instant()));
     }
 }

@@ -59,7 +59,7 @@ record PitchGrid(double a, double b, double c, int first, int last) {
         if (marks.size() < LEAST || step <= 0) {
             return Optional.empty();
         }
-                PitchGrid grid = fit(numbered(marks, step));
+        PitchGrid grid = fit(numbered(marks, step));
         for (double near : NEAR) {
             PitchGrid now = grid;
             List<Numbered> kept = new ArrayList<>();
