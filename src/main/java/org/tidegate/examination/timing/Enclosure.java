@@ -22,7 +22,7 @@ import org.tidegate.rules.Template;
 public final class Enclosure {
 
     private static final int WIDTH = 794;
-    private static final int HEIGHT = 1123;
+    private static final int HEIGHT = 1120;
     private static final int LEFT = 60;
     private static final int LINE = WIDTH - 2 * LEFT;
     private static final int SIZE = 12;
@@ -75,7 +75,8 @@ public final class Enclosure {
         return "<svg xmlns=\"http://www.w3.org/2000/svg\" role=\"img\" xml:lang=\"%s\" viewBox=\"%d 0 %d %d\" width=\"%d\" height=\"%d\""
                         .formatted(language, (WIDTH - wide) / 2, wide, high, WIDTH, HEIGHT)
                 + " font-family=\"sans-serif\"><title>" + Svg.escaped(title) + "</title>"
-                + "<rect x=\"-50%\" width=\"200%\" height=\"100%\" fill=\"#fff\"/>" + page + "</svg>\n";
+                + "<style>@page{size:A4;margin:0}</style><rect x=\"-50%\" width=\"200%\" height=\"100%\" fill=\"#fff\"/>"
+                + page + "</svg>\n";
     }
 
     /** A heading with its paragraphs. */
