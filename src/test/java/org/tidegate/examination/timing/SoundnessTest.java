@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Random;
 import java.util.Set;
@@ -13,6 +14,7 @@ import org.tidegate.examination.timing.PlayedMorning.Played;
 import org.tidegate.finding.Assumption;
 import org.tidegate.finding.Verdict;
 import org.tidegate.finding.WindowVerdict;
+import org.tidegate.rules.TimingRules;
 
 /**
  * Soundness by simulation: no verdict contradicts the truth unless an assumption that it lists was violated; and not by abstaining.
@@ -32,7 +34,7 @@ class SoundnessTest {
         Random random = new Random(2026);
         int count = (int) (SUBMISSIONS * Share.OF_SIMULATIONS);
         List<String> contradictions = new ArrayList<>();
-        Map<String, Integer> figures = new TreeMap<>();
+        SimulationFigures figures = new SimulationFigures();
         for (int n = 0; n < count; n++) {
             Played played = PlayedMorning.play(random, 2 + random.nextDouble() * 50, n % 2 == 0 ? 1 : 4);
             TimeJudgement j = judge.judge(played.submission());
@@ -40,30 +42,11 @@ class SoundnessTest {
             check(j.sent(), outsideOf(j.sent(), played.arrivedAfter(), -9_999, 50), played, contradictions);
             contradictions.addAll(new DerivationChecker(played.submission()).faults(j.sent()));
             j.photo().ifPresent(v -> contradictions.addAll(new DerivationChecker(played.submission()).faults(v)));
-            j.photo()
-                    .ifPresent(v -> figures.merge(
-                            "photo " + v.verdict().code()
-                                    + v.level()
-                                            .map(l -> " at level " + l.number())
-                                            .orElse(""),
-                            1,
-                            Integer::sum));
-            figures.merge(
-                    "sent " + j.sent().verdict().code()
-                            + j.sent()
-                                    .level()
-                                    .map(l -> " at level " + l.number())
-                                    .orElse(""),
-                    1,
-                    Integer::sum);
-            j.photo()
-                    .ifPresent(v -> v.assumptions()
-                            .forEach(a -> figures.merge(
-                                    "decided with " + a.name(),
-                                    v.verdict() == Verdict.UNDETERMINED ? 0 : 1,
-                                    Integer::sum)));
+            j.photo().ifPresent(figures::add);
+            figures.add(j.sent());
         }
-        System.out.println("Soundness, " + count + " submissions, photos 2 to 52 min after the test: " + figures);
+        System.out.println(figures.told("Soundness: " + count + " submissions, photos 2 to 52 min after the test, "
+                + contradictions.size() + " contradict the truth"));
         assertThat(contradictions).isEmpty();
     }
 
@@ -94,6 +77,53 @@ class SoundnessTest {
                 inside, honest, 100.0 * inside / honest, outside, gross, 100.0 * outside / gross);
         assertThat((double) inside / honest).isGreaterThanOrEqualTo(0.95);
         assertThat((double) outside / gross).isGreaterThanOrEqualTo(0.90);
+    }
+
+    /** How many of those who did everything in time wait for a person because of a time: whatever befell their phone or mail, or nothing. */
+    @Test
+    void fewHonestPeopleAreHeld() {
+        Random random = new Random(2028);
+        int count = (int) (SUBMISSIONS * Share.OF_SIMULATIONS);
+        Map<String, Integer> people = new TreeMap<>();
+        for (int n = 0; n < count; n++) {
+            Played right = PlayedMorning.play(random, 22 + random.nextDouble() * 6, 1);
+            if (right.arrivedAfter() < 45) {
+                String who = right.honest() ? "nothing went wrong" : "clock, zone, server or habit went wrong";
+                String kept = SimulationFigures.held(judge.judge(right.submission())) ? "held" : "not held";
+                people.merge(who + ", " + kept, 1, Integer::sum);
+            }
+        }
+        System.out.println("People who read and sent in time: " + people);
+        double held = people.getOrDefault("nothing went wrong, held", 0);
+        assertThat(held / (held + people.getOrDefault("nothing went wrong, not held", 0)))
+                .isLessThan(0.02);
+    }
+
+    /** What each assumption is good for: how many decisions on photos fall away where the rules do not allow it. */
+    @Test
+    void eachAssumptionGainsDecisions() {
+        int count = (int) (SUBMISSIONS / 5 * Share.OF_SIMULATIONS);
+        int all = decisions(Scene.RULES.timing(), count);
+        StringBuilder told = new StringBuilder("Of " + count + " photos " + all + " are decided; without");
+        for (String name : Scene.RULES.timing().assumptions()) {
+            int without = decisions(SimulationFigures.without(Scene.RULES.timing(), name), count);
+            told.append(String.format(Locale.ROOT, "%n  %-22s %5d fewer", name, all - without));
+            assertThat(without).as("decisions without %s", name).isLessThanOrEqualTo(all + count / 50);
+        }
+        System.out.println(told);
+    }
+
+    private static int decisions(TimingRules rules, int count) {
+        TimeJudge under = new TimeJudge(rules);
+        Random random = new Random(2029);
+        int decided = 0;
+        for (int n = 0; n < count; n++) {
+            Played played = PlayedMorning.play(random, 2 + random.nextDouble() * 50, 1);
+            Verdict verdict =
+                    under.judge(played.submission()).photo().orElseThrow().verdict();
+            decided += verdict == Verdict.UNDETERMINED ? 0 : 1;
+        }
+        return decided;
     }
 
     private Verdict verdict(Played played) {
