@@ -29,6 +29,7 @@ import picocli.CommandLine.HelpCommand;
             MatchCommand.class,
             TimingCommand.class,
             ReadMrzCommand.class,
+            ReadCassetteCommand.class,
             TraceCommand.class,
             AuditLedgerCommand.class,
             CheckRulesCommand.class,

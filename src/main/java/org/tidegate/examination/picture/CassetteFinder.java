@@ -29,6 +29,11 @@ public final class CassetteFinder {
 
     private static final double CASSETTE = 0.93;
 
+    /** Light shares of a strip below which it is print, and from which it may well be a membrane. */
+    private static final double PRINTED = 0.6;
+
+    private static final double MEMBRANE = 0.76;
+
     private record Candidate(Body body, Protocol kit, Map<String, Line> lines, double confidence) {}
 
     private CassetteFinder() {}
@@ -97,13 +102,17 @@ public final class CassetteFinder {
     }
 
     private static Candidate judged(QuadSearch.Found found, Body body, Protocol kit, Pixels image, PictureRules rules) {
-        Map<String, Line> lines = Strip.in(body, image).lines(kit.cassette(), rules.lineAt());
+        Strip strip = Strip.in(body, image);
+        Map<String, Line> lines = strip.lines(kit.cassette(), rules.lineAt());
         boolean anyLine = lines.values().stream().anyMatch(l -> l.present() && l.strength() > 2 * rules.lineAt());
         double parts = 0.4 * body.windowQuality()
                 + (body.well() ? 0.25 : 0)
                 + (anyLine ? 0.25 : 0)
                 + Body.within(found.fit(), 0.84, 0.96, 2, 3) * 0.1;
-        double plain = Body.within(body.plain(), PAGE, CASSETTE, 2, 3);
-        return new Candidate(body, kit, lines, parts * (0.5 + 0.5 * plain));
+        double aspect = body.outline().aspect() / kit.cassette().aspect();
+        double likeness = Body.within(body.plain(), PAGE, CASSETTE, 2, 3)
+                * Body.within(strip.lightShare(), PRINTED, MEMBRANE, 2, 3)
+                * Body.within(aspect, 0.62, 0.72, 1.5, 1.75);
+        return new Candidate(body, kit, lines, parts * (0.4 + 0.6 * likeness));
     }
 }

@@ -21,6 +21,11 @@ public final class DocumentFinder {
     private static final int LENGTH = 400;
     private static final int MOST_CANDIDATES = 40;
     private static final double MIN_SHARE = 0.02;
+
+    /** Spread of brightness within a square of a chequered cloth, and from which on it may be hair, face and clothes. */
+    private static final double UNIFORM = 0.14;
+
+    private static final double VARIED = 0.3;
     private static final double GUESSED = 0.86;
     private static final double[] STANDS_OUT = {0.12, 0.2, 0.3};
 
@@ -75,17 +80,17 @@ public final class DocumentFinder {
         int height = (int) Math.round(LENGTH / card.quad().aspect());
         Surface surface = Surface.of(card.quad(), image, LENGTH, height);
         double portrait = 0;
-        double print = 0;
         for (double standsOut : STANDS_OUT) {
-            List<Region> features = surface.features(standsOut, 0.02, 6);
-            for (Region r : features) {
+            for (Region r : surface.features(standsOut, 0.02, 6)) {
                 portrait = Math.max(portrait, portrait(r, surface));
             }
-            int glyphs =
-                    (int) features.stream().filter(r -> isGlyph(r, surface)).count();
-            print = Math.max(print, Body.within(glyphs, 4, 20, 10000, 20000));
         }
-        return 0.55 * portrait + 0.35 * print + 0.1 * Body.within(card.fit(), 0.86, 0.96, 2, 3);
+        if (portrait == 0) {
+            return 0;
+        }
+        double print = Body.within(PrintMeter.marksInRows(surface), 3, 15, 10000, 20000);
+        double outline = Body.within(card.fit(), 0.86, 0.96, 2, 3);
+        return 0.35 * portrait + 0.25 * print + 0.3 * portrait * print + 0.1 * outline;
     }
 
     /** A block upright or lying on its side, of a fifth to two thirds of the card's height. */
@@ -95,14 +100,14 @@ public final class DocumentFinder {
         double share = (double) r.width() * r.height() / (s.width() * s.height());
         double fill = Hull.area(r.hull()) / ((double) r.width() * r.height());
         double solid = (double) r.area() / Math.max(1, Hull.area(r.hull()));
+        if (share < 0.03 || share > 0.4) {
+            return 0;
+        }
         return Body.within(upright, 0.5, 0.62, 1.05, 1.4)
                 * Body.within(high, 0.25, 0.36, 0.8, 0.95)
                 * Body.within(share, 0.03, 0.06, 0.26, 0.4)
                 * Body.within(fill, 0.55, 0.75, 2, 3)
-                * Body.within(solid, 0.3, 0.5, 2, 3);
-    }
-
-    private static boolean isGlyph(Region r, Surface s) {
-        return r.height() <= 0.12 * s.height() && r.width() <= 0.2 * s.width() && r.height() >= 3;
+                * Body.within(solid, 0.3, 0.5, 2, 3)
+                * Body.within(s.variety(r), UNIFORM, VARIED, 2, 3);
     }
 }

@@ -4,6 +4,7 @@ import java.awt.image.BufferedImage;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import org.tidegate.finding.PictureFinding;
 import org.tidegate.finding.PictureFinding.CassetteFinding;
 import org.tidegate.finding.PictureFinding.Corner;
 import org.tidegate.finding.PictureFinding.Legibility;
@@ -24,6 +25,8 @@ public final class LegibilityMeter {
     private LegibilityMeter() {}
 
     /**
+     * Where a line stands out of its membrane, the window is not burnt out, however bright the body is.
+     *
      * @param image upright, at most about 1,600 pixels on its longer side
      * @return sharpness is the steepest part of an edge as a share of its whole contrast, a pixel of a picture of 800 pixels: 0.5 for an ideal edge
      */
@@ -45,10 +48,12 @@ public final class LegibilityMeter {
         if (brightness < rules.minBrightness()) {
             why.add("dark");
         }
-        if (brightness > rules.maxBrightness()) {
+        boolean lineSeen = !cassettes.isEmpty()
+                && cassettes.get(0).lines().values().stream().anyMatch(PictureFinding.Line::present);
+        if (brightness > rules.maxBrightness() && !lineSeen) {
             why.add("bright");
         }
-        if (clipped > rules.maxClipped()) {
+        if (clipped > rules.maxClipped() && !lineSeen) {
             why.add("glare");
         }
         if (Math.min(image.width(), image.height()) < rules.minSide()) {

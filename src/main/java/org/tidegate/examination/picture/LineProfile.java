@@ -51,6 +51,14 @@ public final class LineProfile {
         return new LineProfile(bands);
     }
 
+    /** Share of the places that are not darker than the light ones by more than so much (relative). */
+    double lightShare(double within) {
+        double[] sorted = mean.clone();
+        Arrays.sort(sorted);
+        double level = (1 - within) * sorted[sorted.length * 8 / 10];
+        return (double) Arrays.stream(mean).filter(v -> v >= level).count() / mean.length;
+    }
+
     /** Contrast of the place against the membrane on both sides of it; negative where it is lighter. */
     double contrastAt(int x) {
         return contrast(mean, x);

@@ -10,7 +10,7 @@ import java.util.List;
 final class PortraitSearch {
 
     private static final double LEAST = 1.02;
-    private static final double MOST_LONG = 1.65;
+    private static final double MOST_LONG = 1.8;
     private static final double MIN_SHARE = 0.003;
     private static final double MAX_SHARE = 0.12;
     private static final int MOST = 12;

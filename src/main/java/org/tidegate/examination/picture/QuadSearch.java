@@ -8,7 +8,7 @@ import org.tidegate.examination.picture.Regions.Region;
 import org.tidegate.finding.PictureFinding.Corner;
 
 /**
- * Finds four-cornered things lying about: regions between edges at several steepnesses, regions brighter than several levels, and neighbouring
+ * Finds four-cornered things lying about: regions between edges at several steepnesses, regions brighter or darker than several levels, and neighbouring
  * regions that together fill a quad (a card whose header has its own colour).
  */
 final class QuadSearch {
@@ -46,7 +46,7 @@ final class QuadSearch {
     static List<Found> in(Pixels image) {
         QuadSearch search = new QuadSearch(image);
         search.betweenEdges();
-        search.brighterThan();
+        search.besideLevels();
         search.found.sort(
                 Comparator.comparingDouble((Found f) -> f.quad().area()).reversed());
         return search.found;
@@ -65,14 +65,17 @@ final class QuadSearch {
         }
     }
 
-    private void brighterThan() {
+    private void besideLevels() {
         float[] luma = EdgeMap.smooth(small.luma(), small.width(), small.height());
         for (int level : LEVELS) {
             boolean[] bright = new boolean[luma.length];
+            boolean[] dark = new boolean[luma.length];
             for (int i = 0; i < luma.length; i++) {
                 bright[i] = luma[i] > level;
+                dark[i] = luma[i] <= level;
             }
             regions(bright).forEach(r -> keep(r.hull(), r.area(), 0));
+            regions(dark).forEach(r -> keep(r.hull(), r.area(), 0));
         }
     }
 

@@ -18,6 +18,7 @@ final class Strip {
 
     private static final double MEMBRANE = 0.94;
     private static final double PLACE_TOLERANCE = 0.15;
+    private static final double LIGHT = 0.14;
     private static final int GREEN = 8;
     private static final int RED = 16;
 
@@ -58,6 +59,11 @@ final class Strip {
             to--;
         }
         return new double[] {(from + 3.0) / LENGTH, (to - 2.0) / LENGTH};
+    }
+
+    /** Share of the length that is as light as the membrane: lines take little of it, print much. */
+    double lightShare() {
+        return green.lightShare(LIGHT);
     }
 
     /** Each line of the kit where it should be. */

@@ -1,5 +1,6 @@
 package org.tidegate.examination.picture;
 
+import java.util.Arrays;
 import java.util.List;
 import org.tidegate.examination.picture.Regions.Region;
 
@@ -64,6 +65,21 @@ final class Surface {
 
     float green(int x, int y) {
         return green[y * width() + x];
+    }
+
+    /** Spread of green within a region's box, a tenth of it left away at each side: between the 10th and the 90th percentile, as a share of that. */
+    double variety(Region r) {
+        int left = r.left() + r.width() / 10;
+        int top = r.top() + r.height() / 10;
+        int w = Math.max(1, r.width() * 8 / 10);
+        int h = Math.max(1, r.height() * 8 / 10);
+        float[] values = new float[w * h];
+        for (int i = 0; i < values.length; i++) {
+            values[i] = green(left + i % w, top + i / w);
+        }
+        Arrays.sort(values);
+        float high = values[values.length * 9 / 10];
+        return (high - values[values.length / 10]) / Math.max(1, high);
     }
 
     /** Share of pixels that differ from the main colour by no more than so much (relative). */
