@@ -24,6 +24,9 @@ public final class CassetteFinder {
     private static final int MOST_CANDIDATES = 60;
     private static final double OVERLAP = 0.3;
 
+    /** Nothing better is looked for in the place of such a one. */
+    private static final double CERTAIN = 0.94;
+
     /** Plain shares below which something is a printed page, and from which it may well be a cassette. */
     private static final double PAGE = 0.86;
 
@@ -34,7 +37,12 @@ public final class CassetteFinder {
 
     private static final double MEMBRANE = 0.76;
 
-    private record Candidate(Body body, Protocol kit, Map<String, Line> lines, double confidence) {}
+    private record Candidate(Body body, Protocol kit, Map<String, Line> lines, double confidence) {
+
+        boolean covers(Quad other) {
+            return body.outline().sharedWith(other) > OVERLAP;
+        }
+    }
 
     private CassetteFinder() {}
 
@@ -55,12 +63,12 @@ public final class CassetteFinder {
                 .filter(f -> f.quad().aspect() >= SHORTEST && f.quad().aspect() <= LONGEST)
                 .filter(f -> f.quad().length() >= LEAST_LENGTH)
                 .limit(MOST_CANDIDATES)
+                .filter(f -> candidates.stream().noneMatch(c -> c.confidence() >= CERTAIN && c.covers(f.quad())))
                 .forEach(f -> candidate(f, image, kits, rules).ifPresent(candidates::add));
         candidates.sort(Comparator.comparingDouble(Candidate::confidence).reversed());
         List<Candidate> kept = new ArrayList<>();
         for (Candidate c : candidates) {
-            if (kept.stream()
-                    .noneMatch(k -> k.body().outline().sharedWith(c.body().outline()) > OVERLAP)) {
+            if (kept.stream().noneMatch(k -> k.covers(c.body().outline()))) {
                 kept.add(c);
             }
         }

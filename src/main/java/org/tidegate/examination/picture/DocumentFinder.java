@@ -26,6 +26,10 @@ public final class DocumentFinder {
     private static final double UNIFORM = 0.14;
 
     private static final double VARIED = 0.3;
+
+    /** Nothing better is looked for. */
+    private static final double CERTAIN = 0.97;
+
     private static final double GUESSED = 0.86;
     private static final double[] STANDS_OUT = {0.12, 0.2, 0.3};
 
@@ -53,6 +57,9 @@ public final class DocumentFinder {
                 .limit(MOST_CANDIDATES)
                 .toList();
         for (QuadSearch.Found card : cards) {
+            if (best >= CERTAIN) {
+                break;
+            }
             double confidence = confidence(card, image);
             if (confidence > best) {
                 best = confidence;

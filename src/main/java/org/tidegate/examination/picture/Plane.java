@@ -1,7 +1,5 @@
 package org.tidegate.examination.picture;
 
-import java.util.Arrays;
-
 /** Brightness of an evenly coloured surface in uneven light: a + b·u + c·v, u and v from 0 to 1, fitted while what stands out is left away. */
 record Plane(double a, double b, double c) {
 
@@ -12,15 +10,27 @@ record Plane(double a, double b, double c) {
     }
 
     static Plane fit(float[] values, int w, int h) {
-        float[] sorted = values.clone();
-        Arrays.sort(sorted);
-        Plane plane = new Plane(sorted[sorted.length / 2], 0, 0);
+        Plane plane = new Plane(median(values), 0, 0);
         double near = 0.25;
         for (int round = 0; round < ROUNDS; round++) {
             plane = refit(plane, values, w, h, near);
             near = Math.max(0.05, near / 2);
         }
         return plane;
+    }
+
+    /** Of values 0–255, to the whole number. */
+    private static int median(float[] values) {
+        int[] counts = new int[256];
+        for (float value : values) {
+            counts[(int) value]++;
+        }
+        int below = 0;
+        int level = 0;
+        while (below + counts[level] <= values.length / 2) {
+            below += counts[level++];
+        }
+        return level;
     }
 
     /** Least squares over the values within a relative distance of the plane so far. */
