@@ -30,7 +30,7 @@ record Body(Quad outline, Box window, double windowQuality, boolean well, double
         }
     }
 
-    private static final int LENGTH = 420;
+    private static final int LENGTH = 340;
     private static final double[] STANDS_OUT = {0.05, 0.09, 0.15, 0.25};
     private static final double PLAIN = 0.25;
     private static final double MARGIN = 0.07;

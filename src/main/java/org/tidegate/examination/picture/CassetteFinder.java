@@ -18,10 +18,10 @@ import org.tidegate.rules.Protocol;
  */
 public final class CassetteFinder {
 
-    private static final double SHORTEST = 1.9;
-    private static final double LONGEST = 7;
+    private static final double SHORTEST = 2;
+    private static final double LONGEST = 5.8;
     private static final int LEAST_LENGTH = 60;
-    private static final int MOST_CANDIDATES = 60;
+    private static final int MOST_CANDIDATES = 40;
     private static final double OVERLAP = 0.3;
 
     /** Nothing better is looked for in the place of such a one. */

@@ -18,6 +18,11 @@ public final class DocumentFinder {
 
     private static final double ID_3 = 125.0 / 88;
     private static final double ID_1 = 85.60 / 53.98;
+
+    /** Longer side of the picture in which portraits are looked for, and length of a card there. */
+    private static final int ROUGH_SIDE = 480;
+
+    private static final int ROUGH_LENGTH = 200;
     private static final int LENGTH = 400;
     private static final int MOST_CANDIDATES = 40;
     private static final double MIN_SHARE = 0.02;
@@ -28,7 +33,7 @@ public final class DocumentFinder {
     private static final double VARIED = 0.3;
 
     /** Nothing better is looked for. */
-    private static final double CERTAIN = 0.97;
+    private static final double CERTAIN = 0.92;
 
     private static final double GUESSED = 0.86;
     private static final double[] STANDS_OUT = {0.12, 0.2, 0.3};
@@ -56,11 +61,12 @@ public final class DocumentFinder {
                 .filter(f -> f.quad().area() > MIN_SHARE * image.width() * image.height())
                 .limit(MOST_CANDIDATES)
                 .toList();
+        Pixels rough = image.shrunkTo(ROUGH_SIDE);
         for (QuadSearch.Found card : cards) {
             if (best >= CERTAIN) {
                 break;
             }
-            double confidence = confidence(card, image);
+            double confidence = confidence(card, image, rough);
             if (confidence > best) {
                 best = confidence;
                 box = card.quad().corners();
@@ -83,21 +89,27 @@ public final class DocumentFinder {
         });
     }
 
-    private static double confidence(QuadSearch.Found card, Pixels image) {
+    private static double confidence(QuadSearch.Found card, Pixels image, Pixels rough) {
+        double portrait = portrait(card.quad().scaled(1 / image.scaleOver(rough)), rough);
+        if (portrait == 0) {
+            return 0;
+        }
         int height = (int) Math.round(LENGTH / card.quad().aspect());
-        Surface surface = Surface.of(card.quad(), image, LENGTH, height);
+        Pixels upright = Homography.toQuad(card.quad()).rectify(image, LENGTH, height);
+        double print = Body.within(PrintMeter.marksInRows(upright), 3, 15, 10000, 20000);
+        double outline = Body.within(card.fit(), 0.86, 0.96, 2, 3);
+        return 0.35 * portrait + 0.25 * print + 0.3 * portrait * print + 0.1 * outline;
+    }
+
+    private static double portrait(Quad card, Pixels image) {
+        Surface surface = Surface.of(card, image, ROUGH_LENGTH, (int) Math.round(ROUGH_LENGTH / card.aspect()));
         double portrait = 0;
         for (double standsOut : STANDS_OUT) {
             for (Region r : surface.features(standsOut, 0.02, 6)) {
                 portrait = Math.max(portrait, portrait(r, surface));
             }
         }
-        if (portrait == 0) {
-            return 0;
-        }
-        double print = Body.within(PrintMeter.marksInRows(surface), 3, 15, 10000, 20000);
-        double outline = Body.within(card.fit(), 0.86, 0.96, 2, 3);
-        return 0.35 * portrait + 0.25 * print + 0.3 * portrait * print + 0.1 * outline;
+        return portrait;
     }
 
     /** A block upright or lying on its side, of a fifth to two thirds of the card's height. */

@@ -1,9 +1,12 @@
 package org.tidegate.examination.picture;
 
+import java.util.Arrays;
 import org.tidegate.finding.PictureFinding.Corner;
 
 /** Perspective map from the unit square to a quad (Heckbert 1989, Fundamentals of texture mapping, section 2.2.3; from memory). */
 record Homography(double a, double b, double c, double d, double e, double f, double g, double h) {
+
+    private static final double FINER = 1.3;
 
     static Homography toQuad(Quad q) {
         double sx = q.a().x() - q.b().x() + q.c().x() - q.d().x();
@@ -31,30 +34,34 @@ record Homography(double a, double b, double c, double d, double e, double f, do
         return new Corner((a * u + b * v + c) / w, (d * u + e * v + f) / w);
     }
 
-    /** The quad's inside drawn upright, so many pixels wide and high; each pixel the mean of four samples. */
+    /** The quad's inside drawn upright, so many pixels wide and high; a pixel is the mean of four samples where the picture is finer than that. */
     Pixels rectify(Pixels image, int width, int height) {
+        boolean finer = Quad.distance(at(0, 0.5), at(1, 0.5)) > FINER * width
+                || Quad.distance(at(0.5, 0), at(0.5, 1)) > FINER * height;
         int[] out = new int[width * height];
+        int[] sum = new int[3];
         for (int y = 0; y < height; y++) {
             for (int x = 0; x < width; x++) {
-                out[y * width + x] = colour(image, x, y, width, height);
+                Arrays.fill(sum, 0);
+                int n = finer ? 4 : 1;
+                for (int i = 0; i < n; i++) {
+                    double inX = finer ? 0.25 + 0.5 * (i & 1) : 0.5;
+                    double inY = finer ? 0.25 + 0.5 * (i >> 1) : 0.5;
+                    addSample(image, (x + inX) / width, (y + inY) / height, sum);
+                }
+                out[y * width + x] = mean(sum[0], n) << 16 | mean(sum[1], n) << 8 | mean(sum[2], n);
             }
         }
         return new Pixels(width, height, out);
     }
 
-    private int colour(Pixels image, int x, int y, int width, int height) {
-        int[] sum = new int[3];
-        for (int i = 0; i < 4; i++) {
-            double u = (x + 0.25 + 0.5 * (i & 1)) / width;
-            double v = (y + 0.25 + 0.5 * (i >> 1)) / height;
-            double w = g * u + h * v + 1;
-            image.addSample((a * u + b * v + c) / w, (d * u + e * v + f) / w, sum);
-        }
-        return mean(sum[0]) << 16 | mean(sum[1]) << 8 | mean(sum[2]);
+    private void addSample(Pixels image, double u, double v, int[] sum) {
+        double w = g * u + h * v + 1;
+        image.addSample((a * u + b * v + c) / w, (d * u + e * v + f) / w, sum);
     }
 
-    /** Of four samples in 256ths. */
-    private static int mean(int sum) {
-        return (sum + 512) >> 10;
+    /** Of so many samples in 256ths. */
+    private static int mean(int sum, int n) {
+        return (sum / n + 128) >> 8;
     }
 }

@@ -14,11 +14,11 @@ final class PrintMeter {
 
     private PrintMeter() {}
 
-    /** Marks that have others of their height beside them, in the surface's length direction. */
-    static int marksInRows(Surface surface) {
-        int w = surface.width();
-        int h = surface.height();
-        float[] luma = EdgeMap.smooth(surface.pixels().luma(), w, h);
+    /** Marks that have others of their height beside them, along the length of the upright thing. */
+    static int marksInRows(Pixels upright) {
+        int w = upright.width();
+        int h = upright.height();
+        float[] luma = EdgeMap.smooth(upright.luma(), w, h);
         float[] dark = ThinDark.of(luma, w, h, (int) Math.round(REACH * w));
         int most = 0;
         for (float darker : DARKER) {
