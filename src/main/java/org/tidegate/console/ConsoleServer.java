@@ -107,6 +107,11 @@ public final class ConsoleServer implements AutoCloseable {
         return false;
     }
 
+    /** A part of the running pages. */
+    <T> T bean(Class<T> type) {
+        return context.getBean(type);
+    }
+
     public int port() {
         return Integer.parseInt(String.valueOf(context.getEnvironment().getProperty("local.server.port")));
     }

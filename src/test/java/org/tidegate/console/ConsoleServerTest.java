@@ -121,7 +121,7 @@ class ConsoleServerTest {
         assertThat(photo.find()).isTrue();
         HttpResponse<String> picture = get(client, photo.group(1).substring(1).replace("&amp;", "&"));
         assertThat(picture.headers().firstValue("Content-Type")).contains("image/jpeg");
-        assertThat(picture.headers().firstValue("Cache-Control").orElse("")).contains("private");
+        assertThat(picture.headers().firstValue("Cache-Control").orElse("")).contains("no-store");
     }
 
     @Test

@@ -30,6 +30,9 @@ final class Morning implements AutoCloseable {
 
     static final String PASSWORD = "a long password";
 
+    /** Made once: it is slow on purpose. */
+    private static final String HASH = Passwords.encode(PASSWORD);
+
     final Desk desk;
     final ConsoleServer console;
     final StandingClock clock;
@@ -99,11 +102,16 @@ final class Morning implements AutoCloseable {
     }
 
     static void person(Desk desk, String name, Set<Role> roles) {
-        User user = new User(new UserId(name), name, roles, Passwords.encode(PASSWORD), true);
+        User user = new User(new UserId(name), name, roles, HASH, true);
         desk.store().write(tx -> {
             tx.users().save(user);
             return true;
         });
+    }
+
+    /** A sample message as it came. */
+    static byte[] raw(String file) throws IOException {
+        return Files.readAllBytes(Path.of("sample-mailbox", file));
     }
 
     private static List<Mail> mails(List<String> names) throws IOException {

@@ -1,0 +1,185 @@
+package org.tidegate.console;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import org.assertj.core.api.SoftAssertions;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.openqa.selenium.By;
+import org.openqa.selenium.Keys;
+import org.openqa.selenium.WebElement;
+import org.openqa.selenium.interactions.Actions;
+import org.openqa.selenium.support.ui.ExpectedConditions;
+import org.openqa.selenium.support.ui.WebDriverWait;
+import org.tidegate.Needs;
+import org.tidegate.work.OutboxLetter;
+
+/** The pages in a real browser. Needs Debian's chromium and chromium-driver; skipped aloud where they are missing. */
+class BrowserTest {
+
+    private static final Instant NOW = Instant.parse("2026-05-04T09:02:00Z");
+
+    @TempDir
+    static Path data;
+
+    private static Morning morning;
+    private static Browser browser;
+
+    @BeforeAll
+    static void start() throws Exception {
+        Needs.that(Browser.installed(), "chromium and chromedriver");
+        morning = Morning.until(data, NOW, "01-", "24-", "25-", "32-", "40-");
+        browser = Browser.open(morning.console.address(), true);
+        browser.size(1280, 900);
+        browser.signIn("anna");
+    }
+
+    @AfterAll
+    static void stop() {
+        if (browser != null) {
+            browser.close();
+            morning.close();
+        }
+    }
+
+    @Test
+    void fromOpeningAHeldSubmissionToTheReplyItIsOneAction() {
+        browser.go("queue?words=Tariq");
+        browser.driver.findElement(By.cssSelector(".row .cover")).click();
+        int actions = 0;
+        browser.driver.findElement(By.id("send")).click();
+        actions++;
+        assertThat(browser.driver.findElement(By.cssSelector(".outcome .done")).getText())
+                .contains("goes out soon");
+        assertThat(actions).isLessThanOrEqualTo(2);
+        List<OutboxLetter> letters = morning.desk.outbox().written(NOW.minusSeconds(1), NOW.plusSeconds(1));
+        assertThat(letters).hasSizeGreaterThanOrEqualTo(1);
+    }
+
+    @Test
+    void theKeyboardAloneAnswersALetterAndCallsItBack() {
+        browser.go("queue?words=Jonas");
+        keys("j");
+        assertThat(browser.driver.switchTo().activeElement().getText()).startsWith("Jonas");
+        keys(Keys.ENTER);
+        browser.driver.findElement(By.id("send"));
+        keys("s");
+        browser.driver.findElement(By.cssSelector(".outcome .done"));
+        keys("z");
+        new WebDriverWait(browser.driver, Duration.ofSeconds(10))
+                .until(ExpectedConditions.textToBePresentInElementLocated(By.cssSelector(".state"), "held"));
+        keys("q");
+        new WebDriverWait(browser.driver, Duration.ofSeconds(10)).until(ExpectedConditions.urlContains("/queue"));
+    }
+
+    @Test
+    void theOverlayListsTheKeysAndCanTurnThemOff() {
+        browser.go("queue");
+        keys("?");
+        WebElement overlay = browser.driver.findElement(By.id("keys"));
+        assertThat(overlay.isDisplayed()).isTrue();
+        assertThat(overlay.getText()).contains("next row", "send the reply");
+        browser.driver.findElement(By.id("keys-on")).click();
+        keys(Keys.ESCAPE);
+        keys("j");
+        assertThat(browser.driver.switchTo().activeElement().getTagName()).isEqualTo("body");
+        keys("?");
+        browser.driver.findElement(By.id("keys-on")).click();
+        keys(Keys.ESCAPE);
+    }
+
+    @Test
+    void newWorkIsAnnouncedAndMovesNothing() throws IOException {
+        browser.go("queue");
+        WebElement row = browser.driver.findElement(By.cssSelector(".row"));
+        int before = row.getLocation().getY();
+        morning.clock.put(NOW.plusSeconds(5));
+        morning.desk.intake().take(Morning.raw("27-namesakes.eml"), java.util.Optional.empty());
+        morning.desk.worker().drain();
+        WebElement fresh = new WebDriverWait(browser.driver, Duration.ofSeconds(20))
+                .until(ExpectedConditions.presenceOfElementLocated(By.id("fresh")));
+        assertThat(row.getLocation().getY()).isEqualTo(before);
+        assertThat(fresh.getText()).startsWith("1 new since");
+        morning.clock.put(NOW);
+    }
+
+    /** WCAG 2.2 A and AA as far as a machine can tell: axe-core 4.11, deque.com/axe, rules tagged wcag2a to wcag22aa. */
+    @Test
+    void axeFindsNothingOnAnyPage() throws IOException {
+        String axe;
+        try (var in = Objects.requireNonNull(BrowserTest.class.getResourceAsStream("/axe.min.js"))) {
+            axe = new String(in.readAllBytes(), StandardCharsets.UTF_8);
+        }
+        SoftAssertions all = new SoftAssertions();
+        List<String> pages = List.of(
+                "queue",
+                "queue?kind=no-id",
+                "submissions/1",
+                "submissions/2",
+                "submissions/3",
+                "outbox",
+                "registers",
+                "find?words=x");
+        for (String scheme : List.of("light", "dark")) {
+            browser.look("screen", scheme);
+            for (String page : pages) {
+                browser.go(page);
+                all.assertThat(violations(axe)).as(page + " " + scheme).isEmpty();
+            }
+        }
+        browser.look("screen", "light");
+        all.assertAll();
+    }
+
+    private static List<String> violations(String axe) {
+        browser.driver.executeScript(axe);
+        Object found = browser.driver.executeAsyncScript("const done = arguments[arguments.length - 1];"
+                + "axe.run({runOnly: ['wcag2a','wcag2aa','wcag21a','wcag21aa','wcag22aa']}).then(r => done(r.violations.map(v =>"
+                + " ({id: v.id, where: v.nodes.map(n => n.target.join(' ')).slice(0, 3).join(' | ')}))));");
+        return ((List<?>) found)
+                .stream()
+                        .map(v -> ((Map<?, ?>) v).get("id") + " at " + ((Map<?, ?>) v).get("where"))
+                        .toList();
+    }
+
+    @Test
+    void nothingIsWiderThanASmallScreen() {
+        for (String page : List.of("queue", "submissions/1", "outbox", "registers", "find")) {
+            browser.size(390, 844);
+            browser.go(page);
+            Object wide = browser.driver.executeScript("return document.documentElement.scrollWidth");
+            assertThat(((Number) Objects.requireNonNull(wide)).intValue())
+                    .as(page)
+                    .isLessThanOrEqualTo(390);
+        }
+        browser.size(1280, 900);
+    }
+
+    @Test
+    void withoutJavaScriptALetterIsAnsweredToo() {
+        try (Browser plain = Browser.open(morning.console.address(), false)) {
+            plain.signIn("anna");
+            plain.go("queue?words=Mei-Lin");
+            plain.driver.findElement(By.cssSelector(".row .cover")).click();
+            plain.driver.findElement(By.id("send")).click();
+            assertThat(plain.driver
+                            .findElement(By.cssSelector(".outcome .done"))
+                            .getText())
+                    .contains("goes out soon");
+        }
+    }
+
+    private static void keys(CharSequence keys) {
+        new Actions(browser.driver).sendKeys(keys).perform();
+    }
+}
