@@ -3,6 +3,7 @@ package org.tidegate.cli;
 import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import org.tidegate.store.StoreException;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.HelpCommand;
@@ -61,7 +62,7 @@ public final class Main {
     }
 
     private static int explain(Exception e, PrintStream err) {
-        if (e instanceof Refusal) {
+        if (e instanceof Refusal || e instanceof StoreException) {
             err.println("tidegate: " + e.getMessage());
             return 2;
         }

@@ -43,8 +43,18 @@ public final class Store implements AutoCloseable {
                     : new SqliteConnections(((StoreLocation.Embedded) location).file());
             return over(connections, master, clock);
         } catch (FlywayException | SQLException e) {
-            throw new StoreException("The store cannot be opened: " + e.getMessage(), e);
+            throw new StoreException("The store cannot be opened: " + reason(e), e);
         }
+    }
+
+    /** The migration tool wraps what the database said in many lines. */
+    private static String reason(Throwable e) {
+        Throwable last = e;
+        while (last.getCause() != null) {
+            last = last.getCause();
+        }
+        String words = last.getMessage() == null ? last.toString() : last.getMessage();
+        return words.lines().findFirst().orElse(words);
     }
 
     private static Store over(Connections connections, MasterKey master, Clock clock) throws IOException {

@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.io.RandomAccessFile;
 import java.net.InetAddress;
 import java.net.ServerSocket;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Random;
@@ -97,6 +98,22 @@ class BadInputTest {
                             secret),
                     "refused the login");
         }
+    }
+
+    @Test
+    void aFolderThatCanKeepNothing() throws IOException {
+        Path data = Files.createDirectory(folder.resolve("data"));
+        Files.createFile(data.resolve("blobs"));
+        refused(Ran.command("take", "--data", data, "sample-mailbox/01-perfect.eml"), "The message cannot be kept");
+    }
+
+    @Test
+    void aDatabaseThatIsNone() throws IOException {
+        Path data = Files.createDirectory(folder.resolve("data"));
+        Files.write(data.resolve("tidegate.db"), "no database, but long enough to be looked at ".repeat(100).getBytes(StandardCharsets.US_ASCII));
+        Ran ran = Ran.command("audit-ledger", "--data", data);
+        refused(ran, "cannot be opened");
+        assertThat(ran.err().lines()).as(ran.err()).hasSize(1);
     }
 
     @Test
