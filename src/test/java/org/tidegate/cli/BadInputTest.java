@@ -110,7 +110,9 @@ class BadInputTest {
     @Test
     void aDatabaseThatIsNone() throws IOException {
         Path data = Files.createDirectory(folder.resolve("data"));
-        Files.write(data.resolve("tidegate.db"), "no database, but long enough to be looked at ".repeat(100).getBytes(StandardCharsets.US_ASCII));
+        Files.write(
+                data.resolve("tidegate.db"),
+                "no database, but long enough to be looked at ".repeat(100).getBytes(StandardCharsets.US_ASCII));
         Ran ran = Ran.command("audit-ledger", "--data", data);
         refused(ran, "cannot be opened");
         assertThat(ran.err().lines()).as(ran.err()).hasSize(1);
