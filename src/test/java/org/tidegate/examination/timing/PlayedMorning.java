@@ -17,6 +17,7 @@ import org.tidegate.finding.CaptureClue;
 import org.tidegate.finding.Findings;
 import org.tidegate.finding.PictureFinding;
 import org.tidegate.finding.SubjectReading;
+import org.tidegate.message.DkimSignature;
 import org.tidegate.message.Envelope;
 import org.tidegate.message.HeaderDate;
 import org.tidegate.message.Nature;
@@ -83,7 +84,8 @@ final class PlayedMorning {
         if (colleague) {
             violated.add("same-phone");
         }
-        Findings findings = findings(hops, date(sent, colleague), picture(photo, exif));
+        List<DkimSignature> signatures = signatures(hops.get(1), new Random(Double.doubleToLongBits(readAfter)));
+        Findings findings = findings(hops, signatures, date(sent, colleague), picture(photo, exif));
         TimeCase submission = new TimeCase(
                 record(test, timer),
                 Scene.RULES.protocols().get(0),
@@ -151,6 +153,21 @@ final class PlayedMorning {
             violated.add("server-honest");
         }
         return hops;
+    }
+
+    /** A third of the mail services sign, some with a clock that is wrong. */
+    private List<DkimSignature> signatures(TraceHop outgoing, Random draw) {
+        if (draw.nextInt(3) != 0) {
+            return List.of();
+        }
+        Duration lie = Duration.ofMillis((long) (draw.nextGaussian() * 3_000));
+        if (draw.nextDouble() < 0.04 * mishap) {
+            lie = Duration.ofSeconds((draw.nextBoolean() ? 1 : -1) * (130L + draw.nextInt(3_000)));
+            violated.add("server-honest");
+        }
+        Instant time = outgoing.time().orElseThrow().instant().plus(lie).truncatedTo(ChronoUnit.SECONDS);
+        return List.of(new DkimSignature(
+                "fernpost.example", "s1", Optional.of(time), List.of("from", "subject", "date"), true, true));
     }
 
     private static TraceHop hop(int position, String by, Instant time) {
@@ -263,7 +280,8 @@ final class PlayedMorning {
                 Optional.empty());
     }
 
-    private Findings findings(List<TraceHop> hops, Optional<HeaderDate> date, PictureFinding picture) {
+    private Findings findings(
+            List<TraceHop> hops, List<DkimSignature> signatures, Optional<HeaderDate> date, PictureFinding picture) {
         Envelope envelope = new Envelope(
                 Optional.empty(),
                 List.of(),
@@ -275,7 +293,7 @@ final class PlayedMorning {
                 List.of(),
                 hops,
                 List.of(),
-                List.of(),
+                signatures,
                 Nature.PERSONAL,
                 Optional.empty(),
                 Optional.of(nativeProgram ? "Kestrel Mail 8.2 (K5; phone)" : "Brae Webmail 3.2"),
