@@ -9,7 +9,12 @@ import org.jspecify.annotations.Nullable;
 final class Cover {
 
     /** Partial covers kept at each token. */
-    private static final int BEAM = 48;
+    private static final int BEAM = 24;
+
+    /** A cover so much dearer than the best one up to the same token never catches up: more than a name and a time are worth. */
+    private static final double HOPELESS = 9;
+
+    private static final Comparator<Part> BY_COST = Comparator.comparingDouble(Part::cost);
 
     private Cover() {}
 
@@ -54,8 +59,18 @@ final class Cover {
     }
 
     private static List<Part> kept(List<Part> parts) {
-        parts.sort(Comparator.comparingDouble(Part::cost));
-        return parts.size() > BEAM ? parts.subList(0, BEAM) : parts;
+        double best = Double.MAX_VALUE;
+        for (Part p : parts) {
+            best = Math.min(best, p.cost());
+        }
+        List<Part> near = new ArrayList<>(parts.size());
+        for (Part p : parts) {
+            if (p.cost() <= best + HOPELESS) {
+                near.add(p);
+            }
+        }
+        near.sort(BY_COST);
+        return near.size() > BEAM ? near.subList(0, BEAM) : near;
     }
 
     private static Whole whole(Part end) {

@@ -74,7 +74,7 @@ final class Lexicon {
     /** Hồ is not the Italian ho, nor Lam the Vietnamese làm: accents that are there, and those of short words, must be right. */
     Meaning word(Token t) {
         Meaning m = word(t.key());
-        if (m.kinds().isEmpty() || t.key().length() > LONGEST_EXACT && isAscii(t.text())) {
+        if (m.kinds() == 0 || t.key().length() > LONGEST_EXACT && isAscii(t.text())) {
             return m;
         }
         return spellings.contains(t.text().toLowerCase(Locale.ROOT)) ? m : m.withoutMail();

@@ -34,7 +34,7 @@ final class LexiconBuilder {
         Optional<String> clinic = Optional.empty();
 
         Meaning done() {
-            return new Meaning(month, weekday, hours, dayOffset, number, languages, Set.copyOf(kinds), clinic);
+            return new Meaning(month, weekday, hours, dayOffset, number, languages, Meaning.mask(kinds), clinic);
         }
     }
 

@@ -1,10 +1,9 @@
 package org.tidegate.examination.subject;
 
 import java.time.ZoneId;
+import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import org.tidegate.finding.SubjectReading;
 import org.tidegate.finding.SubjectReading.Source;
 import org.tidegate.rules.Rules;
@@ -17,6 +16,7 @@ final class LineReader {
 
     private static final int MOST_CHARS = 2_000;
     private static final int MOST_READINGS = 8;
+    private static final Comparator<Readings.Draft> BY_COST = Comparator.comparingDouble(Readings.Draft::cost);
 
     private final Lexicon lexicon;
     private final Tokenizer tokenizer;
@@ -48,12 +48,17 @@ final class LineReader {
         Line line = new Line(clean, tokens, lexicon);
         boolean cut = raw.length() > MOST_CHARS || tokens.size() == MOST_TOKENS;
         Readings readings = new Readings(line, source, sender, resolver, cut);
-        Map<List<Object>, SubjectReading> distinct = new LinkedHashMap<>();
-        Cover.best(candidates(line, sender, resolver), line.size()).stream()
-                .flatMap(whole -> readings.of(whole).stream())
-                .sorted(Comparator.comparingDouble(SubjectReading::cost))
-                .forEach(r -> distinct.putIfAbsent(List.of(r.name(), r.testTime(), r.clinic()), r));
-        return distinct.values().stream().limit(MOST_READINGS).toList();
+        List<Readings.Draft> drafts = new ArrayList<>();
+        Cover.best(candidates(line, sender, resolver), line.size()).forEach(whole -> drafts.addAll(readings.of(whole)));
+        drafts.sort(BY_COST);
+        List<Readings.Draft> distinct = new ArrayList<>(MOST_READINGS);
+        for (int i = 0; i < drafts.size() && distinct.size() < MOST_READINGS; i++) {
+            Readings.Draft next = drafts.get(i);
+            if (distinct.stream().noneMatch(next::sameAs)) {
+                distinct.add(next);
+            }
+        }
+        return distinct.stream().map(readings::reading).toList();
     }
 
     private Candidates candidates(Line line, Sender sender, Resolver resolver) {

@@ -13,6 +13,7 @@ import org.tidegate.rules.WordKind;
  * @param weekday ISO 1 (Monday) to 7, 0 for none
  * @param hours a bit for each hour of the day that a day-period word covers, 0 for none
  * @param dayOffset days from today, for relative words
+ * @param kinds bits by the ordinal of {@link WordKind}
  * @param number value of a number word, -1 for none
  * @param languages those in which it is that number word: bits of {@link Languages}
  */
@@ -23,10 +24,10 @@ record Meaning(
         @Nullable Integer dayOffset,
         int number,
         long languages,
-        Set<WordKind> kinds,
+        long kinds,
         Optional<String> clinic) {
 
-    private static final Set<WordKind> OF_MAIL = Set.copyOf(EnumSet.of(
+    private static final long OF_MAIL = mask(EnumSet.of(
             WordKind.FILLER,
             WordKind.NAME_CUE,
             WordKind.BUSINESS,
@@ -36,31 +37,40 @@ record Meaning(
             WordKind.TITLE,
             WordKind.LABEL));
 
-    static final Meaning NONE = new Meaning(0, 0, 0, null, -1, 0, Set.of(), Optional.empty());
+    private static final long WORDS_OF_MAIL = mask(EnumSet.of(
+            WordKind.FILLER,
+            WordKind.RESULT,
+            WordKind.NAME_CUE,
+            WordKind.TIME_CUE,
+            WordKind.NOTICE,
+            WordKind.BUSINESS));
+
+    static final Meaning NONE = new Meaning(0, 0, 0, null, -1, 0, 0, Optional.empty());
+
+    static long mask(Set<WordKind> kinds) {
+        long mask = 0;
+        for (WordKind kind : kinds) {
+            mask |= 1L << kind.ordinal();
+        }
+        return mask;
+    }
 
     boolean is(WordKind kind) {
-        return kinds.contains(kind);
+        return (kinds >> kind.ordinal() & 1) != 0;
     }
 
     boolean unknown() {
-        return kinds.isEmpty() && !calendar() && number < 0 && clinic.isEmpty();
+        return kinds == 0 && !calendar() && number < 0 && clinic.isEmpty();
     }
 
     /** A word that mails about tests are made of, and hardly anybody's name. */
     boolean wordOfMail() {
-        return is(WordKind.FILLER)
-                || is(WordKind.RESULT)
-                || is(WordKind.NAME_CUE)
-                || is(WordKind.TIME_CUE)
-                || is(WordKind.NOTICE)
-                || is(WordKind.BUSINESS);
+        return (kinds & WORDS_OF_MAIL) != 0;
     }
 
     /** The same, but no word of mail. */
     Meaning withoutMail() {
-        Set<WordKind> kept = EnumSet.noneOf(WordKind.class);
-        kinds.stream().filter(k -> !OF_MAIL.contains(k)).forEach(kept::add);
-        return new Meaning(month, weekday, hours, dayOffset, number, languages, Set.copyOf(kept), clinic);
+        return new Meaning(month, weekday, hours, dayOffset, number, languages, kinds & ~OF_MAIL, clinic);
     }
 
     /** Announces a number or code. */

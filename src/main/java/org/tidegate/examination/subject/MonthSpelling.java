@@ -1,13 +1,17 @@
 package org.tidegate.examination.subject;
 
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Collectors;
 
 /** Month words at a place of the line, with typing slips in longer ones. */
 final class MonthSpelling {
 
     private static final int SHORTEST_WITH_SLIP = 4;
+    private static final Comparator<String> BY_LENGTH =
+            Comparator.comparingInt(String::length).thenComparing(Comparator.naturalOrder());
 
     /**
      * A month word.
@@ -19,12 +23,28 @@ final class MonthSpelling {
 
     static final Reading NONE = new Reading(0, 0, 0);
 
-    private final Map<Integer, List<Map.Entry<String, Integer>>> byLength;
+    /** Months by each of their words with one letter left out, and by the whole word: two words one slip apart share such a key. */
+    private final Map<String, List<String>> byRemainder = new HashMap<>();
+
+    private final Map<String, Integer> months;
 
     MonthSpelling(Map<String, Integer> months) {
-        byLength = months.entrySet().stream()
-                .filter(e -> e.getKey().length() >= SHORTEST_WITH_SLIP)
-                .collect(Collectors.groupingBy(e -> e.getKey().length()));
+        this.months = months;
+        months.keySet().stream()
+                .filter(w -> w.length() >= SHORTEST_WITH_SLIP)
+                .forEach(w -> remainders(w)
+                        .forEach(r -> byRemainder
+                                .computeIfAbsent(r, k -> new ArrayList<>(1))
+                                .add(w)));
+    }
+
+    private static List<String> remainders(String word) {
+        List<String> all = new ArrayList<>(word.length() + 1);
+        all.add(word);
+        for (int i = 0; i < word.length(); i++) {
+            all.add(word.substring(0, i) + word.substring(i + 1));
+        }
+        return all;
     }
 
     Reading at(Line line, int i) {
@@ -40,13 +60,19 @@ final class MonthSpelling {
     }
 
     private Reading slip(String word) {
-        for (int length = word.length() - 1; length <= word.length() + 1; length++) {
-            for (Map.Entry<String, Integer> month : byLength.getOrDefault(length, List.of())) {
-                if (Slips.oneApart(word, month.getKey())) {
-                    return new Reading(month.getValue(), 1, 0.6);
+        if (word.length() < SHORTEST_WITH_SLIP - 1) {
+            return NONE;
+        }
+        String best = "";
+        for (String remainder : remainders(word)) {
+            for (String month : byRemainder.getOrDefault(remainder, List.of())) {
+                boolean earlier = best.isEmpty() || BY_LENGTH.compare(month, best) < 0;
+                if (earlier && Slips.oneApart(word, month)) {
+                    best = month;
                 }
             }
         }
-        return NONE;
+        Integer month = months.get(best);
+        return month == null ? NONE : new Reading(month, 1, 0.6);
     }
 }

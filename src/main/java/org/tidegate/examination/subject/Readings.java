@@ -49,7 +49,17 @@ final class Readings {
         return false;
     }
 
-    List<SubjectReading> of(Cover.Whole whole) {
+    /** A reading before it is written out; most never are. */
+    record Draft(Map<Field, Candidate> parts, Optional<LocalDateTime> time, double cost) {
+
+        boolean sameAs(Draft other) {
+            return time.equals(other.time)
+                    && text(parts, Field.NAME).equals(text(other.parts, Field.NAME))
+                    && text(parts, Field.CLINIC).equals(text(other.parts, Field.CLINIC));
+        }
+    }
+
+    List<Draft> of(Cover.Whole whole) {
         Map<Field, Candidate> parts = new EnumMap<>(Field.class);
         whole.parts().forEach(c -> parts.putIfAbsent(c.field(), c));
         if (notice || business && !supported(parts.get(Field.NAME))) {
@@ -60,7 +70,7 @@ final class Readings {
             if (doubtfulAlone(parts.get(Field.NAME))) {
                 parts.remove(Field.NAME);
             }
-            return List.of(reading(parts, Optional.empty(), whole.cost() + MISSING));
+            return List.of(draft(parts, Optional.empty(), whole.cost() + MISSING));
         }
         return resolver
                 .resolve(
@@ -69,8 +79,12 @@ final class Readings {
                         value(parts, Field.WEEKDAY, Days.class),
                         value(parts, Field.PERIOD, Days.class))
                 .stream()
-                .map(r -> reading(parts, Optional.of(r.wall()), whole.cost() + r.cost()))
+                .map(r -> draft(parts, Optional.of(r.wall()), whole.cost() + r.cost()))
                 .toList();
+    }
+
+    private static Draft draft(Map<Field, Candidate> parts, Optional<LocalDateTime> time, double cost) {
+        return new Draft(parts, time, parts.containsKey(Field.NAME) ? cost : cost + MISSING);
     }
 
     /** Without a time beside it, one word or words in lower case are a name only where the sender bears it. */
@@ -108,7 +122,9 @@ final class Readings {
                 .map(type::cast);
     }
 
-    private SubjectReading reading(Map<Field, Candidate> parts, Optional<LocalDateTime> time, double cost) {
+    SubjectReading reading(Draft draft) {
+        Map<Field, Candidate> parts = draft.parts();
+        Optional<LocalDateTime> time = draft.time();
         Optional<String> name = text(parts, Field.NAME);
         Optional<String> zone = value(parts, Field.TIME, ClockTime.class).flatMap(ClockTime::zoneText);
         boolean dated = parts.containsKey(Field.DATE) || parts.containsKey(Field.WEEKDAY);
@@ -123,7 +139,7 @@ final class Readings {
                 text(parts, Field.MARK).map(r -> r.toUpperCase(Locale.ROOT)),
                 birth(parts),
                 text(parts, Field.CLAIM),
-                cost + (name.isEmpty() ? MISSING : 0),
+                draft.cost(),
                 spans(parts),
                 problems(name, time));
     }

@@ -35,9 +35,10 @@ final class Resolver {
     List<Resolved> resolve(ClockTime time, Optional<StatedDate> date, Optional<Days> weekday, Optional<Days> period) {
         ClockTime clock = period.map(p -> time.within(p.value())).orElse(time);
         List<Resolved> all = new ArrayList<>();
+        List<Day> days = days(date, weekday);
         int half = 0;
         for (LocalTime option : clock.options()) {
-            for (Day day : days(date, weekday)) {
+            for (Day day : days) {
                 LocalDateTime stated = day.date().atTime(option);
                 if (day.nightOnly() && !night(stated)) {
                     continue;

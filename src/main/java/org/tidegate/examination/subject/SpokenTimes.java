@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 import org.tidegate.rules.WordKind;
 
 /** Times in words: half nine, ten to six, a las nueve y media, wpół do dziesiątej; noon and midnight. */
@@ -12,7 +13,8 @@ final class SpokenTimes implements Finder {
     private static final int LAST_HOUR = 24;
 
     private final Map<String, List<SpokenPattern>> byFirstWord = new HashMap<>();
-    private final List<SpokenPattern> numberFirst = new ArrayList<>();
+    /** Patterns that begin with a number, by the word behind it; under "" those with another number there. */
+    private final Map<String, List<SpokenPattern>> bySecondWord = new HashMap<>();
 
     SpokenTimes() {
         long languages = 0;
@@ -22,28 +24,53 @@ final class SpokenTimes implements Finder {
                 continue;
             }
             SpokenPattern pattern = SpokenPattern.of(row.key(), row.value(), languages);
+            String first = pattern.elements().get(0);
             if (pattern.startsWithSlot()) {
-                numberFirst.add(pattern);
+                String second = pattern.elements().get(1);
+                put(bySecondWord, second.startsWith("{") ? "" : second, pattern);
             } else {
-                byFirstWord
-                        .computeIfAbsent(pattern.elements().get(0), k -> new ArrayList<>())
-                        .add(pattern);
+                put(byFirstWord, first, pattern);
             }
         }
+    }
+
+    private static void put(Map<String, List<SpokenPattern>> patterns, String word, SpokenPattern pattern) {
+        patterns.computeIfAbsent(word, k -> new ArrayList<>()).add(pattern);
     }
 
     @Override
     public void find(Line line, int at, Candidates out) {
         fixed(line, at, out);
-        boolean number = line.isNumber(at)
-                || line.matches(at).stream().anyMatch(m -> m.meaning().number() >= 0 || Run.named(m.meaning()) > 0);
-        List<SpokenPattern> patterns =
-                number ? numberFirst : byFirstWord.getOrDefault(line.token(at).key(), List.of());
-        patterns.forEach(p -> new Run(line, p, out).match(0, at, at, new Said(-1, 0, 0)));
-        if (number && line.isWord(at)) {
-            byFirstWord
-                    .getOrDefault(line.token(at).key(), List.of())
-                    .forEach(p -> new Run(line, p, out).match(0, at, at, new Said(-1, 0, 0)));
+        if (line.isWord(at)) {
+            run(line, at, byFirstWord.get(line.token(at).key()), out);
+        }
+        if (line.isNumber(at)) {
+            numberFirst(line, at, 1, out);
+        }
+        int longest = 0;
+        for (Lexicon.Match m : line.matches(at)) {
+            boolean number = m.meaning().number() >= 0 || Run.named(m.meaning()) > 0;
+            if (number && m.length() > longest) {
+                longest = m.length();
+                numberFirst(line, at, longest, out);
+            }
+        }
+    }
+
+    /** Patterns that fit the word behind a number of that many tokens. */
+    private void numberFirst(Line line, int at, int length, Candidates out) {
+        int next = line.isSign(at + length, "-.") ? at + length + 1 : at + length;
+        if (line.isWord(next)) {
+            run(line, at, bySecondWord.get(line.token(next).key()), out);
+            run(line, at, bySecondWord.get(""), out);
+        }
+    }
+
+    private static void run(Line line, int at, @Nullable List<SpokenPattern> patterns, Candidates out) {
+        if (patterns != null) {
+            for (SpokenPattern p : patterns) {
+                new Run(line, p, out).match(0, at, at, new Said(-1, 0, 0));
+            }
         }
     }
 

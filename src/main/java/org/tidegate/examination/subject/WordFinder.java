@@ -1,9 +1,27 @@
 package org.tidegate.examination.subject;
 
+import java.util.EnumSet;
 import org.tidegate.rules.WordKind;
 
 /** What else a word can be: a claimed result, a filler; and what it costs to leave a token unread. */
 final class WordFinder implements Finder {
+
+    private static final long AROUND = Meaning.mask(EnumSet.of(
+            WordKind.FILLER,
+            WordKind.TITLE,
+            WordKind.PREFIX,
+            WordKind.NAME_CUE,
+            WordKind.TIME_CUE,
+            WordKind.DATE_CUE,
+            WordKind.LABEL,
+            WordKind.RESULT,
+            WordKind.BIRTH_LABEL,
+            WordKind.REFERENCE_LABEL,
+            WordKind.MARK_LABEL,
+            WordKind.BUSINESS,
+            WordKind.NOTICE,
+            WordKind.HOUR_UNIT,
+            WordKind.MINUTE_UNIT));
 
     @Override
     public void find(Line line, int at, Candidates out) {
@@ -54,20 +72,6 @@ final class WordFinder implements Finder {
 
     /** Known to stand around the facts without being one. */
     private static boolean means(Meaning m) {
-        return m.is(WordKind.FILLER)
-                || m.is(WordKind.TITLE)
-                || m.is(WordKind.PREFIX)
-                || m.is(WordKind.NAME_CUE)
-                || m.is(WordKind.TIME_CUE)
-                || m.is(WordKind.DATE_CUE)
-                || m.is(WordKind.LABEL)
-                || m.is(WordKind.RESULT)
-                || m.is(WordKind.BIRTH_LABEL)
-                || m.is(WordKind.REFERENCE_LABEL)
-                || m.is(WordKind.MARK_LABEL)
-                || m.is(WordKind.BUSINESS)
-                || m.is(WordKind.NOTICE)
-                || m.is(WordKind.HOUR_UNIT)
-                || m.is(WordKind.MINUTE_UNIT);
+        return (m.kinds() & AROUND) != 0;
     }
 }

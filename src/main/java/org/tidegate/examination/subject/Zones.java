@@ -12,15 +12,17 @@ import org.tidegate.rules.WordKind;
 /** Zones that people name beside a time: UTC, CEST, UTC+2, Lagos time, UK. */
 final class Zones {
 
-    private final Map<String, ZoneId> words = new HashMap<>();
-    private final Map<String, ZoneId> places = new HashMap<>();
+    /** Identifiers: of the hundreds of zones hardly any is ever loaded. */
+    private final Map<String, String> words = new HashMap<>();
+
+    private final Map<String, String> places = new HashMap<>();
     private final ZoneId home;
 
     /** @param home what "local time" means */
     Zones(ZoneId home) {
         this.home = home;
-        ZoneTable.abbreviations().forEach((word, id) -> words.put(Fold.key(word), zone(id)));
-        ZoneTable.places().forEach((word, id) -> places.put(Fold.key(word), zone(id)));
+        ZoneTable.abbreviations().forEach((word, id) -> words.put(Fold.key(word), id));
+        ZoneTable.places().forEach((word, id) -> places.put(Fold.key(word), id));
     }
 
     private ZoneId zone(String id) {
@@ -46,12 +48,12 @@ final class Zones {
     }
 
     private Optional<Found> abbreviation(Line line, int at) {
-        ZoneId zone = words.get(line.token(at).key());
-        if (zone == null) {
+        String id = words.get(line.token(at).key());
+        if (id == null) {
             return Optional.empty();
         }
         boolean capitals = line.token(at).text().equals(line.token(at).text().toUpperCase(java.util.Locale.ROOT));
-        return Optional.of(found(line, zone, at, timeWordEnd(line, at + 1), capitals ? 0 : 0.2));
+        return Optional.of(found(line, zone(id), at, timeWordEnd(line, at + 1), capitals ? 0 : 0.2));
     }
 
     /** UTC+2, GMT-03:00. */
@@ -85,10 +87,14 @@ final class Zones {
             if (!line.has(from + length - 1)) {
                 continue;
             }
-            ZoneId zone = places.get(key(line, from, length));
-            int end = zone == null ? -1 : timeWordEnd(line, from + length);
+            String id = places.get(key(line, from, length));
+            if (id == null) {
+                continue;
+            }
+            ZoneId zone = zone(id);
+            int end = timeWordEnd(line, from + length);
             boolean said = from > at || end > from + length;
-            if (zone != null && (said || zone.equals(home))) {
+            if (said || zone.equals(home)) {
                 return Optional.of(found(line, zone, at, end, 0));
             }
         }
