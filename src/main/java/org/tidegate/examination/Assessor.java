@@ -74,11 +74,14 @@ public final class Assessor {
     }
 
     private LinkageResult link(Findings message, List<SubjectReading> readings, OpenTests tests) {
+        return linker.link(statement(message, readings), tests.index());
+    }
+
+    /** What a message states, as matching takes it. */
+    public Statement statement(Findings message, List<SubjectReading> readings) {
         Optional<Mailbox> from = message.envelope().from().stream().findFirst();
-        return linker.link(
-                new Statement(
-                        readings, from.flatMap(Mailbox::displayName), from.map(Mailbox::address), arrived(message)),
-                tests.index());
+        return new Statement(
+                readings, from.flatMap(Mailbox::displayName), from.map(Mailbox::address), arrived(message));
     }
 
     /** The submission's match: what its messages say alone, the surest first; two sure ones that differ leave it open. */

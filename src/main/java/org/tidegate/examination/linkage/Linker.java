@@ -47,15 +47,12 @@ public final class Linker {
 
     /** @param index the open tests; of an appointment with several attempts only the first unfinished one */
     public LinkageResult link(Statement statement, TestIndex index) {
-        TestIndex.Range open = index.open(
-                statement.arrived().minus(rules.openWithin()),
-                statement.arrived().plus(EARLY));
+        TestIndex.Range open = open(statement, index);
         double prior = -Weights.log2(Math.max(1, open.size()));
         Map<String, Candidate> best = new HashMap<>();
-        FieldComparisons comparisons = new FieldComparisons(weights, names, times, statement, index);
+        FieldComparisons comparisons = comparisons(statement, index);
         List<Integer> readings = Alternatives.of(statement.readings());
-        int[] likeliest = index.likeliest(keys(statement), open, MOST_COMPARED);
-        Arrays.stream(likeliest).mapToObj(index::test).forEach(test -> {
+        Arrays.stream(likeliest(statement, index)).mapToObj(index::test).forEach(test -> {
             Candidate c = candidate(statement, readings, test, prior, comparisons);
             if (c.probability() >= rules.candidateAt()) {
                 best.merge(test.appointment().ref(), c, this::openAttempt);
@@ -67,6 +64,21 @@ public final class Linker {
                         .thenComparing(c -> c.test().ref()))
                 .limit(MOST_CANDIDATES)
                 .toList());
+    }
+
+    TestIndex.Range open(Statement statement, TestIndex index) {
+        return index.open(
+                statement.arrived().minus(rules.openWithin()),
+                statement.arrived().plus(EARLY));
+    }
+
+    /** Ranks of the tests that are worth comparing. */
+    int[] likeliest(Statement statement, TestIndex index) {
+        return index.likeliest(keys(statement), open(statement, index), MOST_COMPARED);
+    }
+
+    FieldComparisons comparisons(Statement statement, TestIndex index) {
+        return new FieldComparisons(weights, names, times, statement, index);
     }
 
     /** Two attempts of one appointment are no rivals: the earlier open one, unless the evidence tells them apart. */
