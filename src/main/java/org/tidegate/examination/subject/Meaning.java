@@ -35,6 +35,7 @@ record Meaning(
             WordKind.RESULT,
             WordKind.PREFIX,
             WordKind.TITLE,
+            WordKind.SUFFIX,
             WordKind.LABEL));
 
     private static final long WORDS_OF_MAIL = mask(EnumSet.of(
@@ -50,13 +51,19 @@ record Meaning(
     static long mask(Set<WordKind> kinds) {
         long mask = 0;
         for (WordKind kind : kinds) {
-            mask |= 1L << kind.ordinal();
+            mask |= bit(kind);
         }
         return mask;
     }
 
+    /** In memory only; nothing stored depends on the order of the kinds. */
+    @SuppressWarnings("EnumOrdinal")
+    private static long bit(WordKind kind) {
+        return 1L << kind.ordinal();
+    }
+
     boolean is(WordKind kind) {
-        return (kinds >> kind.ordinal() & 1) != 0;
+        return (kinds & bit(kind)) != 0;
     }
 
     boolean unknown() {

@@ -65,6 +65,10 @@ final class NameFinder {
             run.dot();
             return i + 1;
         }
+        if (line.isSign(i, ".") && line.glued(i) && line.isWord(i - 1) && line.isWord(i + 1) && line.glued(i + 1)) {
+            run.join(" ");
+            return i + 1;
+        }
         if (line.isSign(i, ",") && line.isWord(i + 1) && run.comma(line.is(i + 1, WordKind.SUFFIX))) {
             return i + 1;
         }

@@ -75,7 +75,7 @@ final class NameRun {
     void word(int i) {
         Token t = line.token(i);
         Meaning m = line.meaning(i);
-        text.append(text.isEmpty() ? "" : glue.isEmpty() ? " " : glue).append(t.text());
+        text.append(text.isEmpty() ? "" : between(i)).append(t.text());
         boolean supported = sender.names(t.key());
         boolean particle = m.is(WordKind.PARTICLE);
         boolean suffix = m.is(WordKind.SUFFIX) && full > 0;
@@ -102,6 +102,12 @@ final class NameRun {
         afterComma = false;
     }
 
+    /** J.M. stays as it is written. */
+    private String between(int i) {
+        boolean dotted = line.glued(i) && line.isSign(i - 1, ".") && glue.isEmpty();
+        return dotted ? "" : glue.isEmpty() ? " " : glue;
+    }
+
     /** A particle stands for a word only where there are too few others: Ben Fourmile, Le Thi. */
     private void particle(int i, boolean supported) {
         boolean afterFiller = full == 0 && line.is(i - 1, WordKind.FILLER) && !line.is(i - 1, WordKind.PARTICLE);
@@ -112,7 +118,8 @@ final class NameRun {
 
     /** Behind a hyphen a clinic or a short weekday is no part of the name. */
     private double hyphenated(int i, Meaning m, boolean supported) {
-        boolean other = others.clinicAt(i) || shortDay(i, m) || m.is(WordKind.RESULT);
+        boolean capital = Character.isUpperCase(line.token(i).text().codePointAt(0));
+        boolean other = others.clinicAt(i) || capital && shortDay(i, m) || m.is(WordKind.RESULT);
         return other && !supported ? NOT_A_NAME : -0.1;
     }
 
@@ -129,6 +136,12 @@ final class NameRun {
         }
         if (t.key().equals("i") && line.isWord(i + 1)) {
             return line.is(i + 1, WordKind.FILLER) ? NOT_A_NAME : 1;
+        }
+        if (!capitalLetter
+                && line.isWord(i + 1)
+                && sender.names(line.token(i + 1).key())
+                && sender.bears(t.key())) {
+            return -0.3;
         }
         double word = line.meaning(i).unknown() || capitalLetter ? -0.05 : 1;
         return capitalLetter ? word : word + 0.6;

@@ -39,6 +39,11 @@ final class Sender {
         return key.length() >= SHORTEST_INSIDE && localPart.contains(key);
     }
 
+    /** One of the sender's names begins so. */
+    boolean bears(String initial) {
+        return localPart.startsWith(initial) || words.stream().anyMatch(w -> w.startsWith(initial));
+    }
+
     /** Mail programs and mass mailers, by the address they use (RFC 2142, RFC 3834). */
     boolean machine() {
         String local = localPart.toLowerCase(Locale.ROOT);

@@ -1,5 +1,6 @@
 package org.tidegate.examination.subject;
 
+import java.util.List;
 import java.util.Optional;
 import org.tidegate.rules.WordKind;
 
@@ -44,13 +45,15 @@ final class TimeFinder implements Finder {
             cost = 0;
         }
         cost += context(line, at, end);
-        emit(line, at, end, time, cost, out);
+        emit(line, at, end, d.end(), time, cost, out);
     }
 
-    private void emit(Line line, int at, int end, ClockTime time, double cost, Candidates out) {
+    /** @param digitsEnd behind the digits: "heure" in "heure de Paris" is no unit */
+    private void emit(Line line, int at, int end, int digitsEnd, ClockTime time, double cost, Candidates out) {
         out.add(new Candidate(Candidate.Field.TIME, at, end, cost, time));
         out.add(Candidate.skip(at, end, cost + 1.2));
-        for (Zones.Found z : zones.after(line, end)) {
+        List<Zones.Found> found = zones.after(line, end);
+        for (Zones.Found z : found.isEmpty() && digitsEnd < end ? zones.after(line, digitsEnd) : found) {
             ClockTime zoned = time.in(z.zone(), z.text());
             out.add(new Candidate(Candidate.Field.TIME, at, z.end(), cost - 0.5 + z.cost(), zoned));
             out.add(Candidate.skip(at, z.end(), cost + (z.home() ? 1.5 : 0.4)));

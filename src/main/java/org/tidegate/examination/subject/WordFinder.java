@@ -58,6 +58,9 @@ final class WordFinder implements Finder {
         if (means(m)) {
             return m.is(WordKind.PARTICLE) ? 0.1 : 0;
         }
+        if (m.month() > 0 && Character.isUpperCase(t.text().codePointAt(0))) {
+            return 1.3;
+        }
         if (m.calendar() || m.number() >= 0 || m.is(WordKind.SUFFIX)) {
             return 0.8;
         }
