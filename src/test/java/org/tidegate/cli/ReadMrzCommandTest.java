@@ -26,7 +26,11 @@ class ReadMrzCommandTest {
         Path drawn = folder.resolve("seen.png");
         Ran ran = Ran.command("read-mrz", "--picture", drawn, file);
         assertThat(ran.code()).as(ran.err()).isZero();
-        assertThat(ran.out()).contains("\"found\":true,\"format\":\"TD1\"", "\"valid\":true", photo.lines().get(0));
+        assertThat(ran.out())
+                .contains(
+                        "\"found\":true,\"format\":\"TD1\"",
+                        "\"valid\":true",
+                        photo.lines().get(0));
         assertThat(drawn).isNotEmptyFile();
         String schema = Files.readString(Path.of("shared/schemas/read-mrz.schema.json"));
         assertThat(SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
