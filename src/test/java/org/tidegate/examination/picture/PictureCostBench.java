@@ -13,6 +13,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Random;
 import javax.imageio.ImageIO;
+import org.tidegate.examination.picture.mrz.MrzReader;
 import org.tidegate.finding.DeliveryFacts;
 import org.tidegate.finding.PictureFinding.Fingerprints;
 
@@ -36,7 +37,7 @@ public final class PictureCostBench {
     }
 
     private static void examine(byte[] jpeg) {
-        PictureExaminer examiner = new PictureExaminer(LiveRules.read());
+        PictureExaminer examiner = new PictureExaminer(LiveRules.read(), OutsideDecoder.NONE, new MrzReader());
         DeliveryFacts facts = new DeliveryFacts(Optional.empty(), new byte[16], List.of());
         long[] times = new long[ROUNDS];
         for (int i = 0; i < ROUNDS; i++) {
