@@ -3,8 +3,10 @@ package org.tidegate.casework;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.security.SecureRandom;
+import java.time.Duration;
 import java.util.List;
 import java.util.Map;
+import org.tidegate.mailbox.Outgoing;
 import org.tidegate.store.RowBlobs;
 import org.tidegate.store.Store;
 import org.tidegate.store.StoreLocation;
@@ -115,6 +117,16 @@ public final class Desk implements AutoCloseable {
     /** What is on its way out; calling back. */
     public OutboxDesk outbox() {
         return new OutboxDesk(store, acting, letters);
+    }
+
+    /** Sends what is due. One at a time: its caller is one thread. */
+    public Sending sending(Outgoing outgoing) {
+        return new Sending(acting, letters, outgoing);
+    }
+
+    /** How long ago sending must have begun to count as broken off: at once here, on a server another machine may be at it. */
+    public Duration sendingBrokenOff() {
+        return config.location() instanceof StoreLocation.Server ? Sending.LONGEST : Duration.ZERO;
     }
 
     /** Quarantined lots and outages. */

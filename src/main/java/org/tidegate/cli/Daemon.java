@@ -14,9 +14,11 @@ import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import org.tidegate.casework.Desk;
 import org.tidegate.casework.ExaminationWorker;
+import org.tidegate.casework.Sending;
 import org.tidegate.mailbox.ImapAccount;
 import org.tidegate.mailbox.ImapWatcher;
 import org.tidegate.mailbox.MailboxEvent;
+import org.tidegate.mailbox.Outgoing;
 import org.tidegate.mailbox.Pause;
 import org.tidegate.store.StoreException;
 
@@ -26,6 +28,7 @@ final class Daemon implements AutoCloseable {
     private static final Logger LOG = LoggerFactory.getLogger(Daemon.class);
     private static final long IDLE_MILLIS = 200;
     private static final long FAREWELL_MILLIS = 5_000;
+    private static final long SEND_MILLIS = 1_000;
     private static final int CORES = Runtime.getRuntime().availableProcessors();
 
     private final Desk desk;
@@ -88,6 +91,42 @@ final class Daemon implements AutoCloseable {
             workers.add(run("examine-" + i, () -> work(worker)));
         }
         watching = Optional.of(run("watch", this::watch));
+    }
+
+    /** Sends letters through this until the daemon is closed. */
+    void sendThrough(Outgoing outgoing) {
+        Sending sending = desk.sending(outgoing);
+        int uncertain = sending.markUnfinished(desk.sendingBrokenOff());
+        if (uncertain > 0) {
+            LOG.warn(
+                    "The last run ended while {} letters went out: see in the outbox whether they arrived.", uncertain);
+        }
+        workers.add(run("send", () -> send(sending)));
+    }
+
+    private void send(Sending sending) {
+        try {
+            while (!stopped.get()) {
+                Optional<Sending.Step> step = sending.work();
+                step.ifPresent(Daemon::log);
+                if (step.isEmpty()) {
+                    Thread.sleep(SEND_MILLIS);
+                }
+            }
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        } catch (RuntimeException | Error e) {
+            fail(e);
+        }
+    }
+
+    private static void log(Sending.Step step) {
+        LOG.info(
+                "Letter {} ({}): {}{}",
+                step.letter().id(),
+                step.letter().kind().code(),
+                step.state().code(),
+                step.words().map(w -> ", " + w).orElse(""));
     }
 
     private Thread run(String name, Runnable body) {

@@ -118,6 +118,7 @@ final class DemoCommand implements Callable<Integer> {
                     ConsoleServer console = ConsoleServer.start("127.0.0.1", port, desk, rules, clock)) {
                 print("The console is at " + console.address() + "  Sign in as demo, password demo. Stop with Ctrl-C.");
                 daemon.start(true);
+                daemon.sendThrough(mail.outgoing());
                 feed(mail, clock, end);
             }
         }

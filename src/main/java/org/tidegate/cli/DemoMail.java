@@ -12,7 +12,9 @@ import java.util.Properties;
 import org.tidegate.mailbox.ImapAccount;
 import org.tidegate.mailbox.Login;
 import org.tidegate.mailbox.Marking;
+import org.tidegate.mailbox.Outgoing;
 import org.tidegate.mailbox.Server;
+import org.tidegate.mailbox.SmtpSender;
 import org.tidegate.mailbox.TlsMode;
 
 /** A mail server inside this process for the demo: IMAP and SMTP on loopback, one mailbox. */
@@ -53,6 +55,11 @@ final class DemoMail implements AutoCloseable {
                 new Marking.Keyword("$TidegateTaken"),
                 2,
                 Duration.ofSeconds(2));
+    }
+
+    Outgoing outgoing() {
+        return new SmtpSender(
+                new Server("127.0.0.1", server.getSmtp().getPort(), TlsMode.PLAIN, Optional.empty()), Optional.empty());
     }
 
     @Override

@@ -1,13 +1,9 @@
 package org.tidegate.cli;
 
-import java.io.IOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import org.tidegate.mailbox.ImapAccount;
 import org.tidegate.mailbox.Login;
@@ -94,10 +90,10 @@ final class MailboxOptions {
 
     private Login login() {
         if (tokenFile != null) {
-            return new Login(user, firstLine(tokenFile), true);
+            return new Login(user, Secrets.firstLine(tokenFile), true);
         }
         if (passwordFile != null) {
-            return new Login(user, firstLine(passwordFile), false);
+            return new Login(user, Secrets.firstLine(passwordFile), false);
         }
         String password = System.getenv("TIDEGATE_IMAP_PASSWORD");
         if (password == null) {
@@ -105,19 +101,5 @@ final class MailboxOptions {
                     "give --imap-password-file, --imap-token-file, or the environment variable TIDEGATE_IMAP_PASSWORD.");
         }
         return Login.password(user, password);
-    }
-
-    private static Supplier<String> firstLine(Path file) {
-        return () -> {
-            try {
-                return Files.readString(file, StandardCharsets.UTF_8)
-                        .lines()
-                        .findFirst()
-                        .orElse("")
-                        .strip();
-            } catch (IOException e) {
-                throw new Refusal(file + " cannot be read: " + e.getMessage(), e);
-            }
-        };
     }
 }

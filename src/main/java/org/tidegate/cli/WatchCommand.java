@@ -39,6 +39,9 @@ final class WatchCommand implements Callable<Integer> {
     @Mixin
     private MailboxOptions mailbox = new MailboxOptions();
 
+    @Mixin
+    private SendingOptions sending = new SendingOptions();
+
     @Option(names = "--drain", description = "Stop when the mailbox is empty and everything is examined.")
     private boolean drain;
 
@@ -111,6 +114,9 @@ final class WatchCommand implements Callable<Integer> {
 
     private void serve(Desk desk, Daemon daemon, Rules rules, CountDownLatch end) throws InterruptedException {
         Runtime.getRuntime().addShutdownHook(new Thread(end::countDown, "stop"));
+        sending.outgoing()
+                .ifPresentOrElse(
+                        daemon::sendThrough, () -> print("No --smtp-host is given: letters wait in the outbox."));
         if (noConsole) {
             daemon.start(!takeOnly);
             end.await();
