@@ -157,6 +157,7 @@ class SendingCrashTest {
     private WatchChild watch() throws Exception {
         return WatchChild.start(
                 folder.resolve("watch.log"),
+                "256m",
                 Main.class,
                 "watch",
                 "--no-console",

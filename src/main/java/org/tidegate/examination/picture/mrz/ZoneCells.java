@@ -11,8 +11,8 @@ import java.util.Arrays;
 record ZoneCells(int font, double[][] scores, double fit) {
 
     /**
-     * Learned shapes are surer of themselves than pictures from unknown cameras allow; so much softer are their words taken (tuned on rendered
-     * documents).
+     * Learned shapes are surer of themselves than pictures from unknown cameras allow; so much softer are their words taken (a
+     * judgement, not calibrated).
      */
     private static final double SOFTER = 6;
 

@@ -15,7 +15,7 @@ import org.tidegate.rules.RulesReader;
 import org.tidegate.rules.RulesResult;
 
 /**
- * Documents on the visible messages (../shared/data/messages-visible, rendered by another hand in a font that was not known here); name and birth
+ * Documents on the visible messages (../shared/data/messages-visible, rendered by another hand); name and birth
  * are those of their appointments.csv, the rest was transcribed from the picture.
  */
 class VisibleZonesTest {
