@@ -37,7 +37,22 @@ public final class CassetteFinder {
 
     private static final double MEMBRANE = 0.76;
 
-    private record Candidate(Body body, Protocol kit, Map<String, Line> lines, double confidence) {
+    /** Share from which two outlines are drafts of one body, so that what either saw of its parts counts for both. */
+    private static final double SAME_BODY = 0.85;
+
+    /**
+     * @param parts what was seen of window, well and lines, 0–1
+     * @param likeness how much surface, membrane and proportions are a cassette's, 0–1
+     */
+    private record Candidate(Body body, Protocol kit, Map<String, Line> lines, double parts, double likeness) {
+
+        double confidence() {
+            return parts * (0.4 + 0.6 * likeness);
+        }
+
+        Candidate with(double otherParts) {
+            return new Candidate(body, kit, lines, Math.max(parts, otherParts), likeness);
+        }
 
         boolean covers(Quad other) {
             return body.outline().sharedWith(other) > OVERLAP;
@@ -65,9 +80,8 @@ public final class CassetteFinder {
                 .limit(MOST_CANDIDATES)
                 .filter(f -> candidates.stream().noneMatch(c -> c.confidence() >= CERTAIN && c.covers(f.quad())))
                 .forEach(f -> candidate(f, image, kits, rules).ifPresent(candidates::add));
-        candidates.sort(Comparator.comparingDouble(Candidate::confidence).reversed());
         List<Candidate> kept = new ArrayList<>();
-        for (Candidate c : candidates) {
+        for (Candidate c : supported(candidates)) {
             if (kept.stream().noneMatch(k -> k.covers(c.body().outline()))) {
                 kept.add(c);
             }
@@ -75,6 +89,18 @@ public final class CassetteFinder {
         return kept.stream()
                 .filter(c -> c.confidence() >= rules.cassetteAt())
                 .map(CassetteFinder::finding)
+                .toList();
+    }
+
+    /** An outline from inside knows the window better, one from outside the body: most certain first. */
+    private static List<Candidate> supported(List<Candidate> candidates) {
+        return candidates.stream()
+                .map(c -> c.with(candidates.stream()
+                        .filter(o -> c.body().outline().sharedWith(o.body().outline()) >= SAME_BODY)
+                        .mapToDouble(Candidate::parts)
+                        .max()
+                        .orElse(0)))
+                .sorted(Comparator.comparingDouble(Candidate::confidence).reversed())
                 .toList();
     }
 
@@ -121,6 +147,6 @@ public final class CassetteFinder {
         double likeness = Body.within(body.plain(), PAGE, CASSETTE, 2, 3)
                 * Body.within(strip.lightShare(), PRINTED, MEMBRANE, 2, 3)
                 * Body.within(aspect, 0.62, 0.72, 1.5, 1.75);
-        return new Candidate(body, kit, lines, parts * (0.4 + 0.6 * likeness));
+        return new Candidate(body, kit, lines, parts, likeness);
     }
 }
