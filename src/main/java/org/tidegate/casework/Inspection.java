@@ -2,6 +2,7 @@ package org.tidegate.casework;
 
 import org.jspecify.annotations.Nullable;
 import org.tidegate.examination.Inspector;
+import org.tidegate.examination.picture.OutsideDecoder;
 import org.tidegate.finding.DeliveryFacts;
 import org.tidegate.finding.Findings;
 import org.tidegate.rules.Rules;
@@ -14,11 +15,16 @@ public interface Inspection {
 
     /** The program's own, under these rules; made at the first message, so that taking mail in never waits for it. */
     static Inspection by(Rules rules) {
+        return by(rules, OutsideDecoder.NONE);
+    }
+
+    /** With a picture decoder that is installed here. */
+    static Inspection by(Rules rules, OutsideDecoder outside) {
         return new Inspection() {
             private @Nullable Inspector made;
 
             private synchronized Inspector inspector() {
-                Inspector inspector = made == null ? new Inspector(rules) : made;
+                Inspector inspector = made == null ? new Inspector(rules, outside) : made;
                 made = inspector;
                 return inspector;
             }

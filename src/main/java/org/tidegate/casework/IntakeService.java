@@ -1,12 +1,14 @@
 package org.tidegate.casework;
 
-import java.io.UncheckedIOException;
 import java.time.Clock;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Iterator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
+import org.tidegate.casework.MessageVault.Unsealed;
 import org.tidegate.mailbox.Intake;
 import org.tidegate.mailbox.Sighting;
 import org.tidegate.rules.Rules;
@@ -49,47 +51,43 @@ public final class IntakeService implements Intake {
 
     @Override
     public List<Receipt> takeAll(List<Offer> offers) {
-        return takeTogether(arriving(offers)).stream().map(Taken::receipt).toList();
+        List<Unsealed> messages = offers.stream()
+                .map(o -> new Unsealed(o.raw(), vault.mark(o.raw()), delivered(o.sighting())))
+                .toList();
+        List<Optional<Sighting>> sightings =
+                offers.stream().map(o -> Optional.of(o.sighting())).toList();
+        return takeTogether(arriving(messages, sightings)).stream()
+                .map(Taken::receipt)
+                .toList();
     }
 
-    /** Where one cannot be kept, none is taken: what was sealed before it goes, so that a full disk is not filled further. */
-    private List<Arriving> arriving(List<Offer> offers) {
-        boolean internalDate = rules.timing().internalDateIsDelivery();
-        List<Arriving> arrived = new ArrayList<>();
-        try {
-            for (Offer o : offers) {
-                Sighting s = o.sighting();
-                arrived.add(arriving(o.raw(), Optional.of(s), internalDate ? s.internalDate() : Optional.empty()));
-            }
-            return arrived;
-        } catch (RuntimeException e) {
-            arrived.forEach(a -> a.fresh().ifPresent(fresh -> dropAfter(e, fresh.blob())));
-            throw e;
-        }
-    }
-
-    private void dropAfter(RuntimeException cause, String blob) {
-        try {
-            vault.drop(blob);
-        } catch (UncheckedIOException e) {
-            cause.addSuppressed(e);
-        }
+    private Optional<Instant> delivered(Sighting sighting) {
+        return rules.timing().internalDateIsDelivery() ? sighting.internalDate() : Optional.empty();
     }
 
     /** Takes a message from a file, as if it had arrived. */
     public Taken take(byte[] raw, Optional<Instant> delivered) {
-        return takeTogether(List.of(arriving(raw, Optional.empty(), delivered))).get(0);
+        List<Arriving> alone =
+                arriving(List.of(new Unsealed(raw, vault.mark(raw), delivered)), List.of(Optional.empty()));
+        return takeTogether(alone).get(0);
     }
 
-    private Arriving arriving(byte[] raw, Optional<Sighting> sighting, Optional<Instant> delivered) {
-        String mark = vault.mark(raw);
-        Optional<MessageId> known = store.read(tx -> tx.messages().byMark(mark));
-        if (known.isPresent()) {
-            return new Arriving(Optional.empty(), known, sighting);
+    private List<Arriving> arriving(List<Unsealed> messages, List<Optional<Sighting>> sightings) {
+        List<Optional<MessageId>> known = store.read(
+                tx -> messages.stream().map(m -> tx.messages().byMark(m.mark())).toList());
+        List<Unsealed> unknown = IntStream.range(0, messages.size())
+                .filter(i -> known.get(i).isEmpty())
+                .mapToObj(messages::get)
+                .toList();
+        Iterator<NewMessage> kept = vault.keep(unknown, clock.instant()).iterator();
+        List<Arriving> arrived = new ArrayList<>();
+        for (int i = 0; i < messages.size(); i++) {
+            boolean fresh = known.get(i).isEmpty();
+            arrived.add(
+                    new Arriving(fresh ? Optional.of(kept.next()) : Optional.empty(), known.get(i), sightings.get(i)));
         }
-        NewMessage fresh = vault.keep(raw, mark, clock.instant(), delivered);
-        milestones.passed(Milestones.Boundary.SEALED);
-        return new Arriving(Optional.of(fresh), Optional.empty(), sighting);
+        unknown.forEach(m -> milestones.passed(Milestones.Boundary.SEALED));
+        return arrived;
     }
 
     private List<Taken> takeTogether(List<Arriving> arrived) {

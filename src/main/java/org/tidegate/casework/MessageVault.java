@@ -8,7 +8,11 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.security.SecureRandom;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.HexFormat;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.tidegate.finding.Findings;
 import org.tidegate.store.NewMessage;
@@ -16,6 +20,7 @@ import org.tidegate.store.StoreException;
 import org.tidegate.store.StoredJson;
 import org.tidegate.store.StoredMessage;
 import org.tidegate.vault.BlobStore;
+import org.tidegate.vault.DurableFiles;
 import org.tidegate.vault.MasterKey;
 import org.tidegate.vault.MessageKey;
 import org.tidegate.vault.Sealing;
@@ -54,27 +59,41 @@ public final class MessageVault {
         return master.derive("pictures");
     }
 
+    /** @param mark of the raw bytes, see {@link #mark(byte[])} */
+    record Unsealed(byte[] raw, String mark, Optional<Instant> delivered) {}
+
     /**
-     * Seals the bytes under a fresh key and returns when they are durable.
+     * Seals each under a fresh key and returns when all are durable.
      *
-     * @throws StoreException where they cannot be made durable
+     * @return in the same order
+     * @throws StoreException where one cannot be made durable: none is kept then, so that a full disk is not filled further
      */
-    NewMessage keep(byte[] raw, String mark, Instant taken, Optional<Instant> delivered) {
-        MessageKey key = MessageKey.random(random);
+    List<NewMessage> keep(List<Unsealed> messages, Instant taken) {
+        Map<String, DurableFiles.Content> sealed = new LinkedHashMap<>();
+        List<NewMessage> kept = new ArrayList<>();
+        for (Unsealed m : messages) {
+            MessageKey key = MessageKey.random(random);
+            sealed.put(key.blobName(), out -> Sealing.seal(key, m.raw(), out));
+            kept.add(described(m, key, taken));
+        }
         try {
-            blobs.put(key.blobName(), out -> Sealing.seal(key, raw, out));
+            blobs.put(sealed);
         } catch (IOException e) {
             throw new StoreException("The message cannot be kept: " + e.getMessage(), e);
         }
+        return kept;
+    }
+
+    private NewMessage described(Unsealed message, MessageKey key, Instant taken) {
         return new NewMessage(
-                mark,
+                message.mark(),
                 master.wrap(key.key(), "key " + key.blobName()),
                 master.wrap(key.salt(), "salt " + key.blobName()),
                 key.blobName(),
-                key.saltedHash(raw),
-                raw.length,
+                key.saltedHash(message.raw()),
+                message.raw().length,
                 taken,
-                delivered);
+                message.delivered());
     }
 
     /** Removes sealed bytes that nothing points to. */

@@ -106,7 +106,7 @@ final class ExamineCommand implements Callable<Integer> {
         DeliveryFacts facts =
                 new DeliveryFacts(deliveryTime(), ExamineOutput.PICTURE_KEY.clone(), here.names(), recordedKeys());
         for (Path file : files) {
-            Findings findings = here.inspector().inspect(MessageFiles.read(file, rules.limits()), facts);
+            Findings findings = here.inspection().inspect(MessageFiles.read(file, rules.limits()), facts);
             SmallInbox.Taken taken = inbox.take(findings);
             Assessment assessment = taken.assessment();
             if (enclosures != null) {

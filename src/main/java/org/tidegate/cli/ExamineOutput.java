@@ -13,7 +13,6 @@ import org.tidegate.finding.Discrepancy;
 import org.tidegate.finding.Findings;
 import org.tidegate.finding.SubjectReading;
 import org.tidegate.finding.WindowVerdict;
-import tools.jackson.databind.json.JsonMapper;
 
 /** What {@code examine} says of one message: the shape of {@code shared/schemas/examine.schema.json}. */
 record ExamineOutput(
@@ -32,8 +31,6 @@ record ExamineOutput(
 
     /** Fingerprints of {@code examine} are compared within one run only, so a fixed key gives nothing away. */
     static final byte[] PICTURE_KEY = "tidegate examine".getBytes(StandardCharsets.US_ASCII);
-
-    private static final JsonMapper JSON = Json.mapper();
 
     /** One discrepancy. */
     record Held(String code, String severity, String reason) {}
@@ -87,6 +84,6 @@ record ExamineOutput(
     }
 
     String json() {
-        return JSON.writeValueAsString(this);
+        return Json.text(this);
     }
 }

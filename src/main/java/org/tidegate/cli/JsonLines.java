@@ -10,12 +10,9 @@ import java.util.function.Function;
 import picocli.CommandLine;
 import tools.jackson.core.JacksonException;
 import tools.jackson.databind.JsonNode;
-import tools.jackson.databind.json.JsonMapper;
 
 /** Questions as JSON Lines on standard input, one answer a line on standard output; a bad line is named and the rest goes on. */
 final class JsonLines {
-
-    private static final JsonMapper JSON = Json.mapper();
 
     private JsonLines() {}
 
@@ -41,7 +38,7 @@ final class JsonLines {
                     continue;
                 }
                 try {
-                    out.println(JSON.writeValueAsString(answer.apply(JSON.readTree(line))));
+                    out.println(Json.text(answer.apply(Json.tree(line))));
                 } catch (JacksonException | DateTimeParseException | BadQuestion e) {
                     bad++;
                     command.getErr()

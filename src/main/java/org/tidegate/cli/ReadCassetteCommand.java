@@ -25,7 +25,6 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
-import tools.jackson.databind.json.JsonMapper;
 
 /** {@code read-cassette}: pictures in, what lies in them out. */
 @Command(
@@ -39,8 +38,6 @@ import tools.jackson.databind.json.JsonMapper;
         },
         footer = {"", "Example:", "  tidegate read-cassette --picture seen.png photo.jpg"})
 final class ReadCassetteCommand implements Callable<Integer> {
-
-    private static final JsonMapper JSON = Json.mapper();
 
     @Mixin
     private RulesOption rulesOption = new RulesOption();
@@ -105,7 +102,7 @@ final class ReadCassetteCommand implements Callable<Integer> {
                 code = 2;
                 continue;
             }
-            spec.commandLine().getOut().println(JSON.writeValueAsString(Answer.of(file, seen)));
+            spec.commandLine().getOut().println(Json.text(Answer.of(file, seen)));
             draw(content, seen, rules);
         }
         return code;

@@ -20,7 +20,6 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
-import tools.jackson.databind.json.JsonMapper;
 
 /** {@code read-mrz}: pictures in, the text of their machine-readable zones out. */
 @Command(
@@ -34,8 +33,6 @@ import tools.jackson.databind.json.JsonMapper;
         },
         footer = {"", "Example:", "  tidegate read-mrz --picture seen.png card.jpg"})
 final class ReadMrzCommand implements Callable<Integer> {
-
-    private static final JsonMapper JSON = Json.mapper();
 
     @Mixin
     private RulesOption rulesOption = new RulesOption();
@@ -95,7 +92,7 @@ final class ReadMrzCommand implements Callable<Integer> {
     }
 
     private void answer(Path file, FinePicture picture, Optional<ZoneReading> zone) {
-        spec.commandLine().getOut().println(JSON.writeValueAsString(Answer.of(file, zone)));
+        spec.commandLine().getOut().println(Json.text(Answer.of(file, zone)));
         spec.commandLine().getOut().flush();
         if (drawing != null) {
             write(zone.map(z -> ZoneDrawing.of(picture.working(), z)).orElse(picture.working()), drawing);

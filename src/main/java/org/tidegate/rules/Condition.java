@@ -1,5 +1,6 @@
 package org.tidegate.rules;
 
+import dev.cel.common.CelAbstractSyntaxTree;
 import dev.cel.common.CelValidationException;
 import dev.cel.common.types.MapType;
 import dev.cel.common.types.SimpleType;
@@ -10,6 +11,7 @@ import dev.cel.runtime.CelEvaluationException;
 import dev.cel.runtime.CelRuntime;
 import dev.cel.runtime.CelRuntimeFactory;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 
 /** A compiled CEL condition over the map {@code e} of named facts. Pure: the same facts always give the same answer. */
 public final class Condition {
@@ -22,19 +24,19 @@ public final class Condition {
     }
 
     private final String text;
-    private final CelRuntime.Program program;
+    private final CelAbstractSyntaxTree checked;
+    private volatile CelRuntime.@Nullable Program program;
 
-    private Condition(String text, CelRuntime.Program program) {
+    private Condition(String text, CelAbstractSyntaxTree checked) {
         this.text = text;
-        this.program = program;
+        this.checked = checked;
     }
 
     /** @throws IllegalArgumentException where it does not compile to a boolean */
     public static Condition of(String text) {
         try {
-            return new Condition(
-                    text, Cel.RUNTIME.createProgram(Cel.COMPILER.compile(text).getAst()));
-        } catch (CelValidationException | CelEvaluationException e) {
+            return new Condition(text, Checker.CEL.compile(text).getAst());
+        } catch (CelValidationException e) {
             throw new BadCondition(String.valueOf(e.getMessage()).replaceAll("\\s+", " "), e);
         }
     }
@@ -47,10 +49,20 @@ public final class Condition {
      */
     public boolean holds(Map<String, Object> facts) {
         try {
-            return Boolean.TRUE.equals(program.eval(Map.of("e", facts)));
+            return Boolean.TRUE.equals(program().eval(Map.of("e", facts)));
         } catch (CelEvaluationException e) {
             throw new IllegalStateException("the condition '" + text + "' cannot be evaluated: " + e.getMessage(), e);
         }
+    }
+
+    /** Planned at the first use: a process that only takes mail in evaluates nothing. Planning twice does no harm. */
+    private CelRuntime.Program program() throws CelEvaluationException {
+        CelRuntime.Program planned = program;
+        if (planned == null) {
+            planned = Planner.CEL.createProgram(checked);
+            program = planned;
+        }
+        return planned;
     }
 
     /** The expression as written. */
@@ -74,13 +86,16 @@ public final class Condition {
     }
 
     /** Built on first use: commands that need no rules do not pay for it. */
-    private static final class Cel {
-        static final CelCompiler COMPILER = CelCompilerFactory.standardCelCompilerBuilder()
+    private static final class Checker {
+        static final CelCompiler CEL = CelCompilerFactory.standardCelCompilerBuilder()
                 .setStandardMacros(CelStandardMacro.STANDARD_MACROS)
                 .addVar("e", MapType.create(SimpleType.STRING, SimpleType.DYN))
                 .setResultType(SimpleType.BOOL)
                 .build();
-        static final CelRuntime RUNTIME =
-                CelRuntimeFactory.plannerRuntimeBuilder().build();
+    }
+
+    /** Built on first use, as above. */
+    private static final class Planner {
+        static final CelRuntime CEL = CelRuntimeFactory.plannerRuntimeBuilder().build();
     }
 }

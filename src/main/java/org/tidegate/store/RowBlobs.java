@@ -4,6 +4,8 @@ import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
+import java.util.LinkedHashMap;
+import java.util.Map;
 import org.tidegate.vault.BlobStore;
 import org.tidegate.vault.DurableFiles;
 
@@ -17,10 +19,17 @@ public final class RowBlobs implements BlobStore {
     }
 
     @Override
-    public void put(String name, DurableFiles.Content sealed) throws IOException {
-        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-        sealed.writeTo(bytes);
-        store.write(tx -> tx.update("INSERT INTO blobs (name, sealed) VALUES (?, ?)", name, bytes.toByteArray()));
+    public void put(Map<String, DurableFiles.Content> sealed) throws IOException {
+        Map<String, byte[]> rows = new LinkedHashMap<>();
+        for (Map.Entry<String, DurableFiles.Content> blob : sealed.entrySet()) {
+            ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+            blob.getValue().writeTo(bytes);
+            rows.put(blob.getKey(), bytes.toByteArray());
+        }
+        store.write(tx -> rows.entrySet().stream()
+                .mapToInt(row ->
+                        tx.update("INSERT INTO blobs (name, sealed) VALUES (?, ?)", row.getKey(), row.getValue()))
+                .sum());
     }
 
     @Override

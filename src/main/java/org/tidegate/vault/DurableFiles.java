@@ -7,6 +7,7 @@ import java.io.OutputStream;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 
 /** Files of one folder that are whole and lasting once {@link #write} has returned. */
 public final class DurableFiles {
@@ -48,23 +49,43 @@ public final class DurableFiles {
 
     /** @throws IOException where anything on the way failed: the file then counts as not written */
     public void write(String name, Content content) throws IOException {
-        Path temporary = folder.resolve(name + TEMPORARY);
+        writeAll(Map.of(name, content));
+    }
+
+    /**
+     * Writes several files with one sync of the folder, which costs as much as a file's own.
+     *
+     * @throws IOException where anything on the way failed: none of them counts as written then, what can be removed is
+     */
+    public void writeAll(Map<String, Content> files) throws IOException {
+        List<Path> written = new ArrayList<>();
         try {
-            try (OutputStream out = new BufferedOutputStream(layer.create(temporary), BUFFER)) {
-                content.writeTo(out);
+            for (Map.Entry<String, Content> file : files.entrySet()) {
+                Path temporary = folder.resolve(file.getKey() + TEMPORARY);
+                written.add(temporary);
+                writeTemporary(temporary, file.getValue());
             }
-            layer.sync(temporary);
-            layer.rename(temporary, folder.resolve(name));
+            for (String name : files.keySet()) {
+                written.add(folder.resolve(name));
+                layer.rename(folder.resolve(name + TEMPORARY), folder.resolve(name));
+            }
             layer.syncFolder(folder);
-        } catch (IOException e) {
-            dropQuietly(temporary, e);
+        } catch (IOException | RuntimeException e) {
+            written.forEach(file -> dropQuietly(file, e));
             throw e;
         }
     }
 
-    private void dropQuietly(Path temporary, IOException cause) {
+    private void writeTemporary(Path temporary, Content content) throws IOException {
+        try (OutputStream out = new BufferedOutputStream(layer.create(temporary), BUFFER)) {
+            content.writeTo(out);
+        }
+        layer.sync(temporary);
+    }
+
+    private void dropQuietly(Path file, Exception cause) {
         try {
-            layer.deleteIfExists(temporary);
+            layer.deleteIfExists(file);
         } catch (IOException e) {
             cause.addSuppressed(e);
         }

@@ -2,6 +2,7 @@ package org.tidegate.vault;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.util.Map;
 
 /** Blobs as files of one folder. */
 public final class FileBlobs implements BlobStore {
@@ -13,8 +14,8 @@ public final class FileBlobs implements BlobStore {
     }
 
     @Override
-    public void put(String name, DurableFiles.Content sealed) throws IOException {
-        files.write(name, sealed);
+    public void put(Map<String, DurableFiles.Content> sealed) throws IOException {
+        files.writeAll(sealed);
     }
 
     @Override

@@ -11,6 +11,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.security.SecureRandom;
 import java.util.Arrays;
+import java.util.Map;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -88,6 +89,21 @@ class VaultTest {
                 .hasMessageContaining("No space left");
         assertThat(layer.exists(FOLDER.resolve("blob.part"))).isFalse();
         assertThat(files.exists("blob")).isFalse();
+    }
+
+    @Test
+    void severalFilesAreKeptTogetherOrNotAtAll() throws IOException {
+        LossyLayer layer = new LossyLayer();
+        DurableFiles files = new DurableFiles(layer, FOLDER);
+        files.writeAll(Map.of("a", out -> out.write(bytes(300)), "b", out -> out.write(bytes(300))));
+        assertThat(files.exists("a") && files.exists("b")).isTrue();
+        layer.limit(1000);
+        assertThatThrownBy(() ->
+                        files.writeAll(Map.of("c", out -> out.write(bytes(300)), "d", out -> out.write(bytes(3000)))))
+                .isInstanceOf(IOException.class);
+        assertThat(files.exists("c") || files.exists("d")).isFalse();
+        assertThat(layer.exists(FOLDER.resolve("c.part")) || layer.exists(FOLDER.resolve("d.part")))
+                .isFalse();
     }
 
     private static boolean written(DurableFiles files, byte[] plain) {
