@@ -16,6 +16,8 @@ import org.tidegate.work.LetterKind;
 /** Whom we never write to (RFC 3834 §2; RFC 5321 §4.5.5), whoever asks for it. */
 final class AnswerRules {
 
+    static final String TOO_MANY = "too-many";
+
     private static final Duration DAY = Duration.ofDays(1);
 
     private final ServiceRules service;
@@ -42,8 +44,7 @@ final class AnswerRules {
                     "not-a-person", "No person wrote that: automatic, bulk, list and bounce mail is never answered.");
         }
         if (!kind.result() && tx.outbox().countTo(mark(to), now.minus(DAY)) >= service.repliesPerAddress()) {
-            return ban(
-                    "too-many", "More than " + service.repliesPerAddress() + " letters to this address within a day.");
+            return ban(TOO_MANY, "More than " + service.repliesPerAddress() + " letters to this address within a day.");
         }
         return Optional.empty();
     }
@@ -58,7 +59,7 @@ final class AnswerRules {
     }
 
     /** Someone's own address, and a way back: an empty return path is a bounce's. */
-    private static boolean byAPerson(Findings f) {
+    static boolean byAPerson(Findings f) {
         return f.envelope().nature() == Nature.PERSONAL
                 && f.envelope().returnPath().filter(String::isEmpty).isEmpty();
     }

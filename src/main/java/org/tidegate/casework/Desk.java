@@ -129,6 +129,11 @@ public final class Desk implements AutoCloseable {
         return config.location() instanceof StoreLocation.Server ? Sending.LONGEST : Duration.ZERO;
     }
 
+    /** Answers by itself what the rules let it. One at a time: its caller is one thread. */
+    public Unattended unattended() {
+        return new Unattended(store, acting, letters);
+    }
+
     /** Quarantined lots and outages. */
     public Registering registers() {
         return new Registering(store, acting);

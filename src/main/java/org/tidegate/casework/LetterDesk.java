@@ -13,6 +13,7 @@ import org.tidegate.store.NewLetter;
 import org.tidegate.store.Tx;
 import org.tidegate.work.LetterKind;
 import org.tidegate.work.LetterText;
+import org.tidegate.work.OutboxState;
 import org.tidegate.work.Submission;
 import org.tidegate.work.SubmissionState;
 import org.tidegate.work.UserId;
@@ -76,6 +77,9 @@ final class LetterDesk {
         boolean byItself = c.who().equals(UserId.DAEMON);
         Instant notBefore = byItself ? c.now() : c.now().plus(rules.service().undoDelay());
         LetterText text = threaded(c.tx(), c.submission(), to, written);
+        if (!c.who().equals(UserId.POLICY)) {
+            recallOfPolicy(c);
+        }
         return queue(
                 c.tx(),
                 new NewLetter(
@@ -89,6 +93,15 @@ final class LetterDesk {
                         c.now(),
                         notBefore,
                         notAfter));
+    }
+
+    /** What a person writes takes the place of what the policy wrote and has not gone yet. */
+    private static void recallOfPolicy(Case c) {
+        c.tx().outbox().of(c.id()).stream()
+                .filter(l -> l.state() == OutboxState.WAITING && l.who().equals(UserId.POLICY))
+                .filter(l -> c.tx().outbox().move(l, OutboxState.RECALLED, c.now(), l.notBefore(), Optional.empty()))
+                .forEach(l ->
+                        c.record("letter-recalled", List.of(l.kind().code()), Map.of("letter", Long.toString(l.id()))));
     }
 
     /** A letter that is about no submission. */

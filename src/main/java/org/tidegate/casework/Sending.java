@@ -10,9 +10,13 @@ import org.tidegate.mailbox.Outgoing;
 import org.tidegate.mailbox.SendResult;
 import org.tidegate.rules.Rules;
 import org.tidegate.store.Tx;
+import org.tidegate.work.LetterKind;
 import org.tidegate.work.LetterText;
 import org.tidegate.work.OutboxLetter;
 import org.tidegate.work.OutboxState;
+import org.tidegate.work.PolicyAct;
+import org.tidegate.work.Submission;
+import org.tidegate.work.SubmissionState;
 import org.tidegate.work.UserId;
 
 /**
@@ -74,6 +78,9 @@ public final class Sending {
         if (letter.notAfter().filter(t -> !t.isAfter(acting.now())).isPresent()) {
             return end(tx, letter, OutboxState.TOO_LATE, Optional.of("What it asks for would come too late."));
         }
+        if (letter.who().equals(UserId.POLICY) && overtaken(tx, letter)) {
+            return end(tx, letter, OutboxState.RECALLED, Optional.of("Something newer came in before it went."));
+        }
         if (letter.text().isEmpty()) {
             return end(tx, letter, OutboxState.NOT_ALLOWED, Optional.of("Its text is forgotten."));
         }
@@ -82,6 +89,19 @@ public final class Sending {
             return end(tx, letter, OutboxState.NOT_ALLOWED, Optional.of("It would go to our own address."));
         }
         return end(tx, letter, OutboxState.ATTEMPTING, Optional.empty());
+    }
+
+    /** What the policy wrote stands for what it saw: anything newer is considered anew. */
+    private static boolean overtaken(Tx tx, OutboxLetter letter) {
+        Optional<Submission> submission =
+                letter.submission().flatMap(id -> tx.submissions().find(id));
+        Optional<PolicyAct> act = tx.policyActs().ofLetter(letter.id());
+        if (submission.isEmpty() || act.isEmpty() || submission.get().urgent()) {
+            return true;
+        }
+        return letter.kind() == LetterKind.REQUEST
+                && (submission.get().state() != SubmissionState.WAITING
+                        || submission.get().assessment() != act.get().assessment());
     }
 
     private Step send(OutboxLetter letter) {
@@ -132,9 +152,10 @@ public final class Sending {
 
     private Step end(Tx tx, OutboxLetter letter, OutboxState to, Optional<String> words) {
         Step step = move(tx, letter, to, letter.notBefore(), words);
-        if (to.failed()) {
+        if (to.failed() || to == OutboxState.RECALLED) {
             letter.submission()
                     .flatMap(id -> tx.submissions().find(id))
+                    .filter(s -> to.failed() || s.state() == SubmissionState.WAITING)
                     .ifPresent(s -> letters.comeBack(tx, s, letter.kind(), UserId.DAEMON));
         }
         return step;
@@ -146,7 +167,7 @@ public final class Sending {
         }
         tx.record(
                 "letter-" + to.code(),
-                UserId.DAEMON,
+                to == OutboxState.RECALLED ? UserId.POLICY : UserId.DAEMON,
                 List.of(letter.kind().code()),
                 Map.of("letter", Long.toString(letter.id())));
         return new Step(letter, to, words);

@@ -9,18 +9,21 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import org.tidegate.casework.Desk;
 import org.tidegate.casework.ExaminationWorker;
 import org.tidegate.casework.Sending;
+import org.tidegate.casework.Unattended;
 import org.tidegate.mailbox.ImapAccount;
 import org.tidegate.mailbox.ImapWatcher;
 import org.tidegate.mailbox.MailboxEvent;
 import org.tidegate.mailbox.Outgoing;
 import org.tidegate.mailbox.Pause;
 import org.tidegate.store.StoreException;
+import org.tidegate.work.PolicyAct;
 
 /** Takes mail in and examines it until it is stopped: one watcher, as many workers as there are cores. */
 final class Daemon implements AutoCloseable {
@@ -88,12 +91,12 @@ final class Daemon implements AutoCloseable {
         }
         for (int i = 0; examining && i < CORES; i++) {
             ExaminationWorker worker = desk.worker();
-            workers.add(run("examine-" + i, () -> work(worker)));
+            workers.add(run("examine-" + i, () -> repeat(IDLE_MILLIS, worker::work)));
         }
         watching = Optional.of(run("watch", this::watch));
     }
 
-    /** Sends letters through this until the daemon is closed. */
+    /** Sends letters through this, and answers by itself what the rules let it, until the daemon is closed. */
     void sendThrough(Outgoing outgoing) {
         Sending sending = desk.sending(outgoing);
         int uncertain = sending.markUnfinished(desk.sendingBrokenOff());
@@ -101,16 +104,44 @@ final class Daemon implements AutoCloseable {
             LOG.warn(
                     "The last run ended while {} letters went out: see in the outbox whether they arrived.", uncertain);
         }
-        workers.add(run("send", () -> send(sending)));
+        workers.add(run("send", () -> repeat(SEND_MILLIS, () -> send(sending))));
+        Unattended unattended = desk.unattended();
+        workers.add(run("answer", () -> repeat(SEND_MILLIS, () -> answer(unattended))));
     }
 
-    private void send(Sending sending) {
+    /** Answers by itself and sends, until nothing is left to do now. */
+    void answer(Outgoing outgoing) {
+        Unattended unattended = desk.unattended();
+        Sending sending = desk.sending(outgoing);
+        boolean more = true;
+        while (more) {
+            boolean answered = answer(unattended);
+            more = send(sending) || answered;
+        }
+    }
+
+    private static boolean send(Sending sending) {
+        Optional<Sending.Step> step = sending.work();
+        step.ifPresent(Daemon::log);
+        return step.isPresent();
+    }
+
+    private static boolean answer(Unattended unattended) {
+        List<PolicyAct> acts = unattended.work();
+        acts.forEach(Daemon::log);
+        return !acts.isEmpty();
+    }
+
+    private static void log(PolicyAct act) {
+        LOG.info("By itself: {} {} {}", act.submission(), act.act().code(), String.join(" ", act.codes()));
+    }
+
+    /** Does a step again and again, with a pause where there was nothing to do, until the daemon is stopped. */
+    private void repeat(long pauseMillis, BooleanSupplier step) {
         try {
             while (!stopped.get()) {
-                Optional<Sending.Step> step = sending.work();
-                step.ifPresent(Daemon::log);
-                if (step.isEmpty()) {
-                    Thread.sleep(SEND_MILLIS);
+                if (!step.getAsBoolean()) {
+                    Thread.sleep(pauseMillis);
                 }
             }
         } catch (InterruptedException e) {
@@ -138,20 +169,6 @@ final class Daemon implements AutoCloseable {
     private void watch() {
         try {
             watcher.watch();
-        } catch (InterruptedException e) {
-            Thread.currentThread().interrupt();
-        } catch (RuntimeException | Error e) {
-            fail(e);
-        }
-    }
-
-    private void work(ExaminationWorker worker) {
-        try {
-            while (!stopped.get()) {
-                if (!worker.work()) {
-                    Thread.sleep(IDLE_MILLIS);
-                }
-            }
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
         } catch (RuntimeException | Error e) {

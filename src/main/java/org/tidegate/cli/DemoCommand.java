@@ -98,6 +98,7 @@ final class DemoCommand implements Callable<Integer> {
                 mail.deliver(m.raw());
                 daemon.take();
                 daemon.examine();
+                daemon.answer(mail.outgoing());
             }
             return new DemoTable(desk, rules.timing().zone()).rows();
         }

@@ -12,6 +12,7 @@ import java.util.Optional;
  * @param notes codes that stand as notes
  * @param why what does not add up, in plain words
  * @param reply what the suggested letter does; empty where none is due
+ * @param byItself what the policy of unattended answers did: asked, acknowledged or left
  */
 record DemoRow(
         String file,
@@ -24,5 +25,6 @@ record DemoRow(
         List<String> notes,
         List<String> why,
         Optional<String> reply,
+        Optional<String> byItself,
         String photo,
         String sent) {}

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import org.tidegate.booking.TestKey;
 import org.tidegate.casework.Desk;
@@ -71,6 +72,9 @@ final class DemoTable {
                         .toList(),
                 holds.stream().map(Discrepancy::reason).toList(),
                 tx.replies().suggested(stored.submission(), stored.number()).map(this::reply),
+                tx.policyActs()
+                        .find(stored.submission(), stored.number())
+                        .map(act -> act.act().code()),
                 verdict(assessment, WindowVerdict.Check.PHOTO),
                 verdict(assessment, WindowVerdict.Check.SENT));
     }
@@ -128,13 +132,22 @@ final class DemoTable {
                     cut(r.who(), 24),
                     r.verdict(),
                     cut(why(r), 150)));
-            r.reply()
-                    .ifPresent(reply -> out.append(" ".repeat(43))
-                            .append("→ ")
-                            .append(reply)
-                            .append(System.lineSeparator()));
+            then(r).ifPresent(what ->
+                    out.append(" ".repeat(43)).append("→ ").append(what).append(System.lineSeparator()));
         }
         return out.append(System.lineSeparator()).append(figures(rows)).toString();
+    }
+
+    /** The suggested letter, and whether it went by itself. */
+    private static Optional<String> then(DemoRow r) {
+        String act = r.byItself().orElse("left");
+        return switch (act) {
+            case "asked" -> r.reply().map(reply -> "by itself: " + reply);
+            case "acknowledged" ->
+                Optional.of("by itself: acknowledged"
+                        + r.reply().map(reply -> "; a person: " + reply).orElse(""));
+            default -> r.reply();
+        };
     }
 
     private static String why(DemoRow r) {
@@ -152,12 +165,15 @@ final class DemoTable {
     private static String figures(List<DemoRow> rows) {
         Map<String, Integer> verdicts = new TreeMap<>();
         Map<String, Integer> holds = new TreeMap<>();
+        Map<String, Integer> acts = new TreeMap<>();
         for (DemoRow r : rows) {
             verdicts.merge(r.verdict(), 1, Integer::sum);
             r.holds().forEach(h -> holds.merge(h, 1, Integer::sum));
+            r.byItself().ifPresent(act -> acts.merge(act, 1, Integer::sum));
         }
         return "Messages: " + rows.size() + "; " + words(verdicts) + System.lineSeparator() + "Held for: "
-                + words(holds) + System.lineSeparator();
+                + words(holds) + System.lineSeparator() + "By itself: " + words(acts) + " to a person"
+                + System.lineSeparator();
     }
 
     private static String words(Map<String, Integer> counts) {

@@ -113,7 +113,7 @@ final class TraceCommand implements Callable<Integer> {
     /** Leaves that name the submission or one of its messages. */
     private static List<String> entries(Tx tx, Submission s) {
         List<String> wanted = new ArrayList<>();
-        wanted.add("\"submission\":\"" + s.id().value() + "\"");
+        wanted.add("\"submission\":\"" + s.id() + "\"");
         s.messages().forEach(m -> wanted.add("\"message\":\"" + m.value() + "\""));
         List<String> found = new ArrayList<>();
         long from = 0;

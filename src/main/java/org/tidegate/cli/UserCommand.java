@@ -69,6 +69,9 @@ final class UserCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        if (List.of(UserId.DAEMON, UserId.POLICY).contains(new UserId(name))) {
+            throw new Refusal("'" + name + "' is the program's own name in the ledger; choose another.");
+        }
         String hash = Passwords.encode(password());
         Set<Role> all = new TreeSet<>(roles);
         String shown = displayName.isBlank() ? name : displayName;

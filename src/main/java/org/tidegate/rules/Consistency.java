@@ -8,6 +8,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import org.tidegate.finding.DiscrepancyCode;
 
 /** What no single value shows: doubles, gaps, and names that point nowhere. */
@@ -34,6 +35,30 @@ final class Consistency {
         c.everyCodeHasACheck();
         c.judgesExist();
         c.offsets();
+        c.unattended();
+    }
+
+    private void unattended() {
+        UnattendedRules u = rules.unattended();
+        for (DiscrepancyCode code : u.askFor()) {
+            if (!UnattendedRules.MEASURED.contains(code)) {
+                faults.in(
+                        u,
+                        "ask_for names '" + code.code() + "', which a person judges",
+                        "only measured faults: "
+                                + UnattendedRules.MEASURED.stream()
+                                        .map(DiscrepancyCode::code)
+                                        .collect(Collectors.joining(", ")));
+            } else if (u.leaveToPeople().contains(code)) {
+                faults.in(u, "'" + code.code() + "' stands in ask_for and in leave_to_people", "keep one");
+            }
+        }
+        if (u.lettersPerAddress() > rules.service().repliesPerAddress()) {
+            faults.in(
+                    u,
+                    "letters_per_address is more than replies_per_address",
+                    "at most " + rules.service().repliesPerAddress() + ", as service.yaml says");
+        }
     }
 
     private <T> void once(List<T> all, Function<T, String> key, String what) {

@@ -1,7 +1,10 @@
 package org.tidegate.rules;
 
 import java.time.Duration;
+import java.util.Collections;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
 import org.tidegate.finding.DiscrepancyCode;
 
 @Doc("What the machine may do while nobody is awake. It never sends a result.")
@@ -14,6 +17,12 @@ public record UnattendedRules(
         @Doc("Faults that it may ask about: those that are measured, not judged.")
         List<DiscrepancyCode> askFor,
 
+        @Doc("Faults beside which nothing goes out by itself, not even an acknowledgement; urgent-words always is one.")
+        List<DiscrepancyCode> leaveToPeople,
+
+        @Doc("Letters that go out by themselves to one address a day at most.") @Range(min = 1, max = 20)
+        int lettersPerAddress,
+
         @Doc("Write only where the message passed DMARC by our own host.")
         boolean requireDmarcPass,
 
@@ -23,4 +32,15 @@ public record UnattendedRules(
         @Doc("Faults that wake the on-call person.") List<DiscrepancyCode> wakeFor,
 
         @Doc("Wake again for the same submission only after this time.")
-        Duration wakeAgainAfter) {}
+        Duration wakeAgainAfter) {
+
+    /** Faults that a machine measures and a participant can mend; all others are judged by a person. */
+    static final Set<DiscrepancyCode> MEASURED = Collections.unmodifiableSet(EnumSet.of(
+            DiscrepancyCode.SUBJECT_UNREADABLE,
+            DiscrepancyCode.NO_PHOTO,
+            DiscrepancyCode.NO_CASSETTE,
+            DiscrepancyCode.PHOTO_UNREADABLE,
+            DiscrepancyCode.NO_ID,
+            DiscrepancyCode.READ_EARLY,
+            DiscrepancyCode.FORMAT_UNSUPPORTED));
+}

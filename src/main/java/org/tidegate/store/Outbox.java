@@ -93,6 +93,17 @@ public final class Outbox {
                 .orElse(0);
     }
 
+    /** How many of these a user wrote to the address since then, whatever became of them. */
+    public int countFrom(UserId who, String addressMark, Instant since) {
+        return tx.first(
+                        "SELECT COUNT(*) AS n FROM outbox WHERE address_mark = ? AND made >= ? AND who = ?",
+                        r -> r.small("n"),
+                        addressMark,
+                        since,
+                        who.value())
+                .orElse(0);
+    }
+
     /**
      * Moves a letter on, only where it still stands as it was read.
      *

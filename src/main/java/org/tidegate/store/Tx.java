@@ -92,6 +92,10 @@ public final class Tx {
         return new Outbox(this);
     }
 
+    public PolicyActs policyActs() {
+        return new PolicyActs(this);
+    }
+
     public Waits waits() {
         return new Waits(this);
     }

@@ -14,7 +14,7 @@ public enum OutboxState {
     UNCERTAIN,
     /** It did not go out, for certain, and will not be tried again. */
     REFUSED,
-    /** Called back by a person in time. */
+    /** Called back in time by a person, or because something newer came in. */
     RECALLED,
     /** What it asks for would come too late: it was not sent. */
     TOO_LATE,

@@ -13,6 +13,9 @@ import java.util.Optional;
 import java.util.Set;
 import org.tidegate.booking.BookReader;
 import org.tidegate.booking.BookResult;
+import org.tidegate.message.HeaderDate;
+import org.tidegate.message.Limits;
+import org.tidegate.message.MessageReader;
 import org.tidegate.rules.Rules;
 import org.tidegate.work.MessageId;
 import org.tidegate.work.Role;
@@ -69,6 +72,21 @@ final class SampleDesk implements AutoCloseable {
     SubmissionId take(String file) {
         try {
             return take(Files.readAllBytes(Path.of("sample-mailbox", file)));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    /** The same at the time at which our own server had it. */
+    SubmissionId arrives(String file) {
+        try {
+            byte[] raw = Files.readAllBytes(Path.of("sample-mailbox", file));
+            turnTo(MessageReader.read(raw, Limits.standard()).envelope().hops().stream()
+                    .flatMap(h -> h.time().stream())
+                    .map(HeaderDate::instant)
+                    .findFirst()
+                    .orElseThrow());
+            return take(raw);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
