@@ -38,7 +38,7 @@ final class LetterWriter {
         Map<String, String> values = LetterValues.of(matter, rules);
         until.ifPresent(t -> values.put("until", LetterValues.clock(t, rules)));
         Letter letter = letter(kind, texts);
-        return written(matter, letter.subject(), values, LetterSheet.filled(texts, values, letter.paragraphs()));
+        return written(matter, letter.subject(), values, LetterSheet.filled(texts, values, letter.blocks()));
     }
 
     private static Letter letter(LetterKind kind, LetterTexts texts) {
@@ -79,7 +79,7 @@ final class LetterWriter {
         Map<String, String> values = new TreeMap<>(LetterValues.of(matter, rules));
         values.put("original_date", day(original));
         Letter letter = texts.withdrawn();
-        return written(matter, letter.subject(), values, LetterSheet.filled(texts, values, letter.paragraphs()));
+        return written(matter, letter.subject(), values, LetterSheet.filled(texts, values, letter.blocks()));
     }
 
     private String day(Instant t) {

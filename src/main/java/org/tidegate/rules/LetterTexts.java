@@ -1,5 +1,6 @@
 package org.tidegate.rules;
 
+import java.util.List;
 import java.util.Map;
 import org.tidegate.finding.DiscrepancyCode;
 
@@ -22,16 +23,28 @@ public record LetterTexts(
         @Doc("Last line of every letter.") @Requires("service")
         Template signature,
 
-        @Doc("Sent when a message was taken in.") Letter acknowledgement,
+        @Doc("How results are told in this language.") ResultWords resultWords,
+
+        @Doc("Phrases that promise too much, such as 'you are healthy': no text may hold one of them.")
+        List<String> neverSay,
+
+        @Doc("Sent when a message was taken in.") PlainLetter.Acknowledgement acknowledgement,
         @Doc("Sent when something is missing or wrong.") RequestLetter request,
-        @Doc("Sent once before a request runs out.") Letter reminder,
-        @Doc("Sent when a request has run out.") Letter expired,
+        @Doc("Sent once before a request runs out.") PlainLetter.Reminder reminder,
+
+        @Doc("Sent while there is time where nothing came of a running test.")
+        PlainLetter.NotHeard notHeard,
+
+        @Doc("Sent where an answer will come later than promised.")
+        PlainLetter.NewTime newTime,
+
+        @Doc("Sent when a request has run out.") PlainLetter.Expired expired,
 
         @Doc("Sent when the test does not count for reasons of procedure.")
-        Letter voided,
+        PlainLetter.Voided voided,
 
         @Doc("Sent when a new test on a second kit is needed.")
-        Letter repeat,
+        PlainLetter.Repeat repeat,
 
         @Doc("Result letter.") ResultLetter.Negative negative,
         @Doc("Result letter.") ResultLetter.Positive positive,
@@ -40,9 +53,19 @@ public record LetterTexts(
         @Doc("First paragraph of a revised letter; it names the original.") @Requires("original_date")
         Template amended,
 
-        @Doc("Sent when a result is withdrawn.") Letter withdrawn,
+        @Doc("Sent when a result is withdrawn.") PlainLetter.Withdrawn withdrawn,
 
         @Doc("Enclosed where a participant disputes a verdict on time.")
         EnclosureTexts enclosure,
 
-        @Doc("What to say about each discrepancy.") Map<DiscrepancyCode, Wording> discrepancies) {}
+        @Doc("What to say about each discrepancy.") Map<DiscrepancyCode, Wording> discrepancies) {
+
+    /** The letters that tell no result. */
+    List<PlainLetter> plain() {
+        return List.of(acknowledgement, reminder, notHeard, newTime, expired, voided, repeat, withdrawn);
+    }
+
+    List<ResultLetter> results() {
+        return List.of(negative, positive, invalid);
+    }
+}

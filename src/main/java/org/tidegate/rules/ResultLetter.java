@@ -3,12 +3,15 @@ package org.tidegate.rules;
 import java.util.List;
 
 /** A result letter. Its required blocks are its keys, so that none can be forgotten; the result always stands first. */
-public sealed interface ResultLetter {
+public sealed interface ResultLetter extends Letter {
 
-    Template subject();
+    /** The result, which stands first. */
+    Template result();
 
-    /** The blocks in the order in which they are read. */
-    List<Template> blocks();
+    /** Every text of it, in whichever case it is read. */
+    default List<Template> everything() {
+        return blocks();
+    }
 
     @Doc("Letter after a negative reading.")
     record Negative(
@@ -57,6 +60,11 @@ public sealed interface ResultLetter {
         @Override
         public List<Template> blocks() {
             return List.of(result, newKit, disposal);
+        }
+
+        @Override
+        public List<Template> everything() {
+            return List.of(result, newKit, secondTime, disposal);
         }
 
         /** The blocks after a second invalid in a row. */

@@ -32,12 +32,20 @@ public record Template(String text) {
             "lot",
             "mark",
             "original_date",
+            "new_time",
             "time",
             "from",
             "to",
             "span",
             "host",
             "phone");
+
+    /** Known of every booked test. */
+    static final Set<String> BOOKED =
+            Set.of("name", "ref", "service", "clinic_phone", "urgent_number", "clinic", "test_date", "kit");
+
+    /** Known where a message about a booked test is answered. */
+    static final Set<String> ANSWERING = bookedAnd("received", "answer_by");
 
     private static final Pattern PLACEHOLDER = Pattern.compile("\\{([^{}]*)}");
 
@@ -72,6 +80,16 @@ public record Template(String text) {
             }
             return Matcher.quoteReplacement(value);
         });
+    }
+
+    static Set<String> bookedAnd(String... more) {
+        Set<String> all = new TreeSet<>(BOOKED);
+        all.addAll(Set.of(more));
+        return Set.copyOf(all);
+    }
+
+    static Set<String> answeringAnd(String more) {
+        return bookedAnd("received", "answer_by", more);
     }
 
     private static Set<String> names(String text) {

@@ -111,7 +111,11 @@ class RuleFaultsTest {
                 .edit("texts/fr.yaml", "Votre lettre de la clinique ({ref})", "Test négatif ({ref})");
         assertThat(rules.faults())
                 .extracting(RuleFault::hint)
-                .containsExactly("a name never stands in a subject", "a result never stands in a subject");
+                .containsExactly(
+                        "a name never stands in a subject",
+                        "a result never stands in a subject",
+                        "all result letters share one subject, else it tells the result",
+                        "all result letters share one subject, else it tells the result");
     }
 
     @Test
