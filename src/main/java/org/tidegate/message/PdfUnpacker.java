@@ -24,7 +24,15 @@ final class PdfUnpacker implements Unpacker {
     /** Decoded pixels of one embedded picture that is not a file by itself; beyond, it is not decoded. */
     private static final long PIXELS = 60_000_000L;
 
+    /** Longer ones are thinned out while they are decoded. */
+    private static final int LONG_SIDE = 2_400;
+
     private static final int FORM_DEPTH = 4;
+
+    /** Inflated bytes of one stream: a photo of 16 megapixels. */
+    private static final long STREAM = 48L << 20;
+
+    private static final long STREAMS = 8 * STREAM;
 
     private final Limits limits;
 
@@ -39,6 +47,10 @@ final class PdfUnpacker implements Unpacker {
 
     @Override
     public void unpack(Attachment container, AttachmentCollector into) throws IOException {
+        if (!PdfStreams.within(container.content(), STREAM, STREAMS)) {
+            into.problem(Problem.Kind.OVER_LIMIT, container.path(), "The PDF inflates beyond what may be looked at.");
+            return;
+        }
         try (PDDocument document = Loader.loadPDF(container.content())) {
             Walk walk = new Walk(container.path(), into);
             int pages = Math.min(document.getNumberOfPages(), limits.pdfPages());
@@ -105,7 +117,8 @@ final class PdfUnpacker implements Unpacker {
             } else if ((long) image.getWidth() * image.getHeight() > PIXELS) {
                 into.tooLarge(place);
             } else {
-                drawn(image.getImage(), place);
+                int step = Math.max(1, Math.max(image.getWidth(), image.getHeight()) / LONG_SIDE);
+                drawn(image.getImage(null, step), place);
             }
         }
 

@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
+import java.util.stream.Collectors;
 
 /** A Java process of its own with this test's class path, ended by SIGKILL. */
 final class WatchChild {
@@ -55,6 +56,11 @@ final class WatchChild {
             }
         }
         return false;
+    }
+
+    /** All that it still writes. */
+    String rest() {
+        return out.lines().collect(Collectors.joining("\n"));
     }
 
     boolean ended() {

@@ -28,8 +28,9 @@ final class FileFactsReader {
     }
 
     private static Metadata metadata(byte[] content) {
+        byte[] records = PictureFormat.of(content) == PictureFormat.PNG ? PngRecords.of(content) : content;
         try {
-            return ImageMetadataReader.readMetadata(new ByteArrayInputStream(content), content.length);
+            return ImageMetadataReader.readMetadata(new ByteArrayInputStream(records), records.length);
         } catch (IOException | ImageProcessingException | RuntimeException e) {
             // Damaged records say nothing; the reader throws whatever comes to hand on some of them.
             return new Metadata();

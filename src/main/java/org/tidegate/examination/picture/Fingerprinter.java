@@ -41,14 +41,10 @@ final class Fingerprinter {
     }
 
     Fingerprints of(byte[] content, Optional<BufferedImage> image) {
-        byte[] labelled = ByteBuffer.allocate(content.length + 1)
-                .put((byte) 0)
-                .put(content)
-                .array();
         Optional<PerceptualHash> hash =
                 image.map(Luma::of).map(PerceptualHash::of).filter(h -> h.quality() >= MIN_QUALITY);
         return new Fingerprints(
-                HexFormat.of().formatHex(hmac(labelled)),
+                HexFormat.of().formatHex(hmac(new byte[1], content)),
                 hash.map(h -> hex(h.whole())),
                 hash.map(h -> hex(h.centre())),
                 hash.map(h -> hex(h.turned())).orElse(List.of()),
@@ -92,11 +88,14 @@ final class Fingerprinter {
         return words;
     }
 
-    private byte[] hmac(byte[] data) {
+    private byte[] hmac(byte[]... data) {
         try {
             Mac mac = Mac.getInstance("HmacSHA256");
             mac.init(new SecretKeySpec(key, "HmacSHA256"));
-            return mac.doFinal(data);
+            for (byte[] part : data) {
+                mac.update(part);
+            }
+            return mac.doFinal();
         } catch (GeneralSecurityException e) {
             // Every Java platform has to provide it (java.security.Provider, Mac).
             throw new IllegalStateException(e);

@@ -26,9 +26,6 @@ final class PictureDecoder {
     /** Longer side, in pixels, that every measurement works on. */
     static final int LONG_SIDE = 1600;
 
-    /** A file may hold this many times the pixels that are kept: they have to be run through even when subsampled. */
-    private static final int SOURCE_FACTOR = 10;
-
     /** Whose readers are used, best first. */
     private static final List<String> READERS = List.of("com.twelvemonkeys.", "com.sun.");
 
@@ -36,9 +33,11 @@ final class PictureDecoder {
     private static final Pattern CUT_OFF = Pattern.compile("(?i)premature|truncat|corrupt|\\beof\\b|end of");
 
     private final long maxPixels;
+    private final SourceLimit limit;
 
     PictureDecoder(long maxPixels) {
         this.maxPixels = maxPixels;
+        this.limit = new SourceLimit(maxPixels);
     }
 
     /**
@@ -46,7 +45,7 @@ final class PictureDecoder {
      */
     Decoded decode(byte[] content, PictureFormat format, int orientation) {
         return reader(format)
-                .map(reader -> decode(reader, content, orientation))
+                .map(reader -> decode(reader, content, format, orientation))
                 .orElseGet(() -> Decoded.without(Decoding.UNSUPPORTED, 0, 0));
     }
 
@@ -60,10 +59,14 @@ final class PictureDecoder {
                 .findFirst();
     }
 
-    private Decoded decode(ImageReader reader, byte[] content, int orientation) {
+    private Decoded decode(ImageReader reader, byte[] content, PictureFormat format, int orientation) {
         try (ImageInputStream in = new ByteArrayImageInputStream(content)) {
             reader.setInput(in, true, true);
-            return read(reader, orientation);
+            int w = reader.getWidth(0);
+            int h = reader.getHeight(0);
+            return limit.allows(content, format, w, h)
+                    ? read(reader, w, h, orientation)
+                    : without(Decoding.OVER_LIMIT, w, h, orientation);
         } catch (IOException | RuntimeException e) {
             // Decoders throw whatever comes to hand on damaged files (negative sizes, missing tables, class casts).
             return Decoded.without(Decoding.BROKEN, 0, 0);
@@ -72,24 +75,21 @@ final class PictureDecoder {
         }
     }
 
-    private Decoded read(ImageReader reader, int orientation) throws IOException {
-        int w = reader.getWidth(0);
-        int h = reader.getHeight(0);
+    private static Decoded without(Decoding state, int w, int h, int orientation) {
         boolean turned = orientation >= 5;
-        int width = turned ? h : w;
-        int height = turned ? w : h;
-        if ((long) w * h > maxPixels * SOURCE_FACTOR) {
-            return Decoded.without(Decoding.OVER_LIMIT, width, height);
-        }
-        int step = step(w, h);
-        Read read = pixels(reader, w, h, step);
+        return Decoded.without(state, turned ? h : w, turned ? w : h);
+    }
+
+    private Decoded read(ImageReader reader, int w, int h, int orientation) throws IOException {
+        Read read = pixels(reader, w, h, step(w, h));
         if (read.image() == null) {
-            return Decoded.without(Decoding.BROKEN, width, height);
+            return without(Decoding.BROKEN, w, h, orientation);
         }
         BufferedImage small = Shrink.toLongSide(read.image(), LONG_SIDE);
         Decoding state = read.whole() ? Decoding.DECODED : Decoding.PARTIAL;
         FinePicture picture = new FinePicture(Orientation.upright(small, orientation), read.image(), orientation);
-        return new Decoded(Optional.of(picture), width, height, state);
+        boolean turned = orientation >= 5;
+        return new Decoded(Optional.of(picture), turned ? h : w, turned ? w : h, state);
     }
 
     /** Every step-th pixel is kept: as fine as the limit and twice the working size allow, so that averaging removes aliasing. */
