@@ -16,6 +16,8 @@ public enum WordKind {
     NAME_CUE,
     TIME_CUE,
     DATE_CUE,
+    /** Before the time of something else than the test: its photo, its reading. */
+    OTHER_TIME,
     /** A number follows that is no time: berth, lot, temperature. */
     LABEL,
     /** Uhr, hrs, h. */

@@ -55,7 +55,12 @@ record CorpusLine(
 
     /** Our own lines: {@code corpus/lines.csv}. */
     static List<CorpusLine> own() {
-        try (InputStream in = Objects.requireNonNull(CorpusLine.class.getResourceAsStream("corpus/lines.csv"));
+        return own("lines.csv");
+    }
+
+    /** A file of our own lines, each written before the reader saw any of it. */
+    static List<CorpusLine> own(String file) {
+        try (InputStream in = Objects.requireNonNull(CorpusLine.class.getResourceAsStream("corpus/" + file));
                 InputStreamReader reader = new InputStreamReader(in, StandardCharsets.UTF_8)) {
             return CSVFormat.RFC4180.builder().setHeader().setSkipHeaderRecord(true).get().parse(reader).stream()
                     .map(CorpusLine::ofRow)

@@ -8,12 +8,22 @@ final class CldrTable {
 
     static final String RESOURCE = "cldr-words.txt";
     static final String BETWEEN = "|";
+    /** What people say besides. */
+    private static final String EVERYDAY = "everyday-words.txt";
 
     private CldrTable() {}
 
     static void addTo(LexiconBuilder words) {
+        add(RESOURCE, words);
+    }
+
+    static void addEverydayTo(LexiconBuilder words) {
+        add(EVERYDAY, words);
+    }
+
+    private static void add(String resource, LexiconBuilder words) {
         LexiconBuilder lexicon = words.byKey();
-        for (Resources.Row row : Resources.rows(RESOURCE)) {
+        for (Resources.Row row : Resources.rows(resource)) {
             String[] kind = row.key().split(" ", 3);
             int value = Integer.parseInt(kind[1]);
             long languages = kind.length > 2 ? Languages.bits(kind[2]) : 0;

@@ -7,7 +7,8 @@ final class Languages {
 
     static final List<String> ALL = List.of(
             "en", "es", "fr", "de", "pl", "pt", "it", "nl", "da", "nb", "sv", "is", "fi", "ro", "tr", "uk", "ru", "el",
-            "lt", "lv", "et", "cs", "sk", "hr", "hu", "bg", "id", "fil", "vi", "zh", "ja", "ko", "ca", "ar");
+            "lt", "lv", "et", "cs", "sk", "hr", "hu", "bg", "id", "fil", "vi", "zh", "ja", "ko", "ca", "ar", "he", "fa",
+            "hi", "th", "sr", "sl", "mk", "be", "ms");
 
     private Languages() {}
 

@@ -74,14 +74,12 @@ final class Lexicon {
     /** Hồ is not the Italian ho, nor Lam the Vietnamese làm: accents that are there, and those of short words, must be right. */
     Meaning word(Token t) {
         Meaning m = word(t.key());
-        if (m.kinds() == 0 || t.key().length() > LONGEST_EXACT && isAscii(t.text())) {
+        if (m.kinds() == 0) {
             return m;
         }
-        return spellings.contains(t.text().toLowerCase(Locale.ROOT)) ? m : m.withoutMail();
-    }
-
-    private static boolean isAscii(String text) {
-        return text.chars().allMatch(c -> c < 0x80);
+        String lower = t.text().toLowerCase(Locale.ROOT);
+        boolean bare = t.key().length() > LONGEST_EXACT && Fold.key(lower).equals(lower);
+        return bare || spellings.contains(lower) ? m : m.withoutMail();
     }
 
     /** Phrases of two words and more that start at token {@code i}, the longest first; dots and hyphens between words do not matter. */

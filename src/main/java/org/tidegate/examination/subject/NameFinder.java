@@ -32,7 +32,7 @@ final class NameFinder {
         }
     }
 
-    private static boolean starts(Line line, int at) {
+    private boolean starts(Line line, int at) {
         return line.isWord(at)
                 && !(line.is(at, WordKind.PREFIX) && line.isSign(at + 1, ":["))
                 && (!line.is(at, WordKind.TITLE) || initial(line, at))
@@ -43,9 +43,11 @@ final class NameFinder {
     }
 
     /** P. Wardle, though "p." is a title somewhere in lower case. */
-    private static boolean initial(Line line, int at) {
-        return line.token(at).text().length() == 1
-                && Character.isUpperCase(line.token(at).text().charAt(0));
+    private boolean initial(Line line, int at) {
+        Token t = line.token(at);
+        boolean known = line.isWord(at + 1) && sender.names(line.token(at + 1).key()) && sender.bears(t.key());
+        return t.text().length() == 1
+                && (known || Character.isUpperCase(t.text().charAt(0)));
     }
 
     /** Takes the token into the run; the index behind it, -1 where a name cannot go on. */

@@ -69,7 +69,7 @@ final class NameRun {
     }
 
     String text() {
-        return text.toString();
+        return full == 1 && words() == 1 ? CamelCase.apart(text.toString()) : text.toString();
     }
 
     void word(int i) {
@@ -81,7 +81,6 @@ final class NameRun {
         boolean suffix = m.is(WordKind.SUFFIX) && full > 0;
         lastParticle = false;
         if (glue.equals("-")) {
-            casing(t.text());
             penalties += hyphenated(i, m, supported);
         } else if (suffix) {
             penalties -= 0.2;
@@ -110,10 +109,10 @@ final class NameRun {
 
     /** A particle stands for a word only where there are too few others: Ben Fourmile, Le Thi. */
     private void particle(int i, boolean supported) {
-        boolean afterFiller = full == 0 && line.is(i - 1, WordKind.FILLER) && !line.is(i - 1, WordKind.PARTICLE);
+        boolean afterMail = full == 0 && line.meaning(i - 1).wordOfMail() && !line.is(i - 1, WordKind.PARTICLE);
         lastParticle = !supported;
         particles += supported || Character.isUpperCase(line.token(i).text().codePointAt(0)) ? 1 : 0;
-        penalties += supported ? -0.15 : afterFiller ? 0.7 : 0.05;
+        penalties += supported ? -0.15 : afterMail ? 0.7 : 0.05;
     }
 
     /** Behind a hyphen a clinic or a short weekday is no part of the name. */
@@ -212,7 +211,7 @@ final class NameRun {
     }
 
     double cost() {
-        int words = full < 2 ? Math.min(2, full + particles) : full;
+        int words = full < 2 ? Math.min(2, full + particles + (text().indexOf(' ') > 0 ? 1 : 0)) : full;
         double base = BY_WORDS[Math.min(words, BY_WORDS.length - 1)];
         if (words == 1 && initials > 0) {
             base = 0.3;

@@ -1,5 +1,6 @@
 package org.tidegate.examination.subject;
 
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -17,7 +18,14 @@ record SpokenPattern(List<String> elements, int minutes, int spoken, boolean rou
         int spoken = formula.endsWith("-m") ? -1 : formula.endsWith("m") ? 1 : 0;
         String fixed = formula.replaceAll("^~|[+-]m$", "");
         int minutes = fixed.isEmpty() ? 0 : Integer.parseInt(fixed);
-        return new SpokenPattern(List.of(pattern.split(" ")), minutes, spoken, formula.startsWith("~"), languages);
+        return new SpokenPattern(elements(pattern), minutes, spoken, formula.startsWith("~"), languages);
+    }
+
+    /** The words as tokens have them as keys. */
+    private static List<String> elements(String pattern) {
+        return Arrays.stream(pattern.split(" "))
+                .map(e -> e.startsWith("{") ? e : Fold.key(e))
+                .toList();
     }
 
     /** The number word belongs to a language that says the time like this. */

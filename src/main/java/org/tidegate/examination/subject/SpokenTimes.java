@@ -152,7 +152,7 @@ final class SpokenTimes implements Finder {
             int minutes = pattern.time(Math.max(0, said.hour()), said.minute());
             boolean known = said.hour() > 12 || said.hour() < 0 || minutes >= 13 * 60;
             double cost =
-                    0.4 + 0.8 * said.digits() + (pattern.elements().size() < 3 ? 0.3 : 0) + (pattern.rough() ? 1.5 : 0);
+                    0.4 + 0.6 * said.digits() + (pattern.elements().size() < 3 ? 0.3 : 0) + (pattern.rough() ? 1.5 : 0);
             out.add(new Candidate(
                     Candidate.Field.TIME, from, to, cost - 0.2 * (to - from), ClockTime.of(minutes, known)));
             if (pattern.rough()) {

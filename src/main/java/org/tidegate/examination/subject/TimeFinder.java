@@ -9,6 +9,12 @@ final class TimeFinder implements Finder {
 
     private static final String SEPARATORS = ":.;,-'’·";
 
+    /** The time of the photo or the reading is taken for the test's only where there is no other. */
+    private static final double OTHER = 0.9;
+
+    /** Words shorter than this before digits make a code. */
+    private static final int SHORTEST_BEFORE_TIME = 4;
+
     private final Zones zones;
 
     TimeFinder(Zones zones) {
@@ -84,6 +90,9 @@ final class TimeFinder implements Finder {
         if (line.after(at, WordKind.DATE_CUE) && !line.after(at, WordKind.TIME_CUE)) {
             cost += 0.8;
         }
+        if (line.after(at, WordKind.OTHER_TIME)) {
+            cost += OTHER;
+        }
         return line.isSign(end, "%°€$£") ? cost + 4 : cost;
     }
 
@@ -99,7 +108,7 @@ final class TimeFinder implements Finder {
                         && !slashBetween
                         && !(dashBetween && dateBefore)
                 || line.isSign(at - 1, "+") && line.glued(at)
-                || line.glued(at) && line.isWord(at - 1) && codeBefore(line, at - 1);
+                || line.glued(at) && line.isWord(at - 1) && codeBefore(line, at - 1) && !nameBefore(line, at);
     }
 
     /** Letters glued before a number make a code, unless they are a word of time or separate a run without spaces. */
@@ -111,8 +120,18 @@ final class TimeFinder implements Finder {
                 || m.is(WordKind.HOUR_UNIT)
                 || m.is(WordKind.DAY_UNIT)
                 || m.clinic().isPresent()
-                || m.weekday() > 0;
+                || m.weekday() > 0
+                || line.token(word).key().equals("t") && line.glued(word) && line.isNumber(word - 1);
         return !known && !Tokenizer.unspaced(line.token(word).text().codePointAt(0));
+    }
+
+    /** A longer word of unknown meaning runs into what is a time beyond doubt: Dardanelli10:37. */
+    private static boolean nameBefore(Line line, int at) {
+        Token word = line.token(at - 1);
+        boolean time = line.looksLikeTime(at) || line.token(at).digits() == 4;
+        return time
+                && word.text().length() >= SHORTEST_BEFORE_TIME
+                && line.meaning(at - 1).unknown();
     }
 
     private static Optional<Digits> separated(Line line, int at) {

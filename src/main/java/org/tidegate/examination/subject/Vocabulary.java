@@ -19,6 +19,7 @@ final class Vocabulary {
         fromRules(lexicon, rules.subjects());
         rules.clinics().forEach(c -> clinic(lexicon, c));
         CldrTable.addTo(lexicon);
+        CldrTable.addEverydayTo(lexicon);
         return lexicon.done();
     }
 

@@ -13,6 +13,7 @@ final class WordFinder implements Finder {
             WordKind.NAME_CUE,
             WordKind.TIME_CUE,
             WordKind.DATE_CUE,
+            WordKind.OTHER_TIME,
             WordKind.LABEL,
             WordKind.RESULT,
             WordKind.BIRTH_LABEL,

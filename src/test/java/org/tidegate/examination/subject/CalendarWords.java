@@ -21,6 +21,9 @@ final class CalendarWords {
             "el", "lt", "lv", "et", "cs", "sk", "hr", "hu", "bg", "id", "fil");
 
     private static final int SHORTEST_CUT = 4;
+    private static final String HEBREW = "he";
+    /** Written as one word with what follows: in May. */
+    private static final String IN = "ב";
 
     private record Day(Direction direction, int offset) {}
 
@@ -57,8 +60,8 @@ final class CalendarWords {
         }
         DateFormatSymbols symbols = new DateFormatSymbols(locale);
         for (int context : new int[] {DateFormatSymbols.FORMAT, DateFormatSymbols.STANDALONE}) {
-            months(symbols.getMonths(context, DateFormatSymbols.WIDE), 1);
-            months(symbols.getMonths(context, DateFormatSymbols.ABBREVIATED), 3);
+            months(symbols.getMonths(context, DateFormatSymbols.WIDE), 1, locale.getLanguage());
+            months(symbols.getMonths(context, DateFormatSymbols.ABBREVIATED), 3, locale.getLanguage());
             weekdays(symbols.getWeekdays(context, DateFormatSymbols.WIDE), 2);
             if (abbreviating(locale)) {
                 weekdays(symbols.getWeekdays(context, DateFormatSymbols.ABBREVIATED), 2);
@@ -81,10 +84,13 @@ final class CalendarWords {
         }
     }
 
-    private void months(String[] names, int shortest) {
+    private void months(String[] names, int shortest, String language) {
         for (int m = 0; m < names.length && m < 12; m++) {
             if (spoken(names[m], shortest)) {
                 lexicon.month(names[m], m + 1);
+                if (language.equals(HEBREW)) {
+                    lexicon.month(IN + names[m], m + 1);
+                }
             }
         }
     }

@@ -8,6 +8,10 @@ final class NumberWords {
 
     private static final int LAST_MINUTE = 59;
 
+    private static final long HUNGARIAN = Languages.bits("hu");
+    /** At that hour: the ending of kilenckor. */
+    private static final String AT = "kor";
+
     private NumberWords() {}
 
     static void addAll(LexiconBuilder lexicon) {
@@ -27,6 +31,9 @@ final class NumberWords {
             String words = format.format(n, ruleSet);
             if (words.codePoints().noneMatch(Character::isDigit)) {
                 lexicon.number(words, n, language);
+                if (language == HUNGARIAN) {
+                    lexicon.number(words + AT, n, language);
+                }
             }
         }
     }
