@@ -26,6 +26,9 @@ final class GivenClues {
     /** More would be no case of one submission. */
     private static final int MOST = 200;
 
+    /** Four hundred years before or after 1970. */
+    private static final Duration LONGEST = Duration.ofDays(146_097);
+
     private static final Pattern EVENT =
             Pattern.compile("(epoch|test|photo|sent|hop|signed|arrived|device_zero)(?:\\[(\\d{1,3})])?");
     private static final Pattern ASSUMPTION = Pattern.compile("([a-z0-9-]+)(?:\\((.*)\\))?");
@@ -37,15 +40,20 @@ final class GivenClues {
     }
 
     static List<GivenWindow> windows(JsonNode question) {
-        return items(question, "windows").stream()
-                .map(w -> new GivenWindow(
-                        constant(Check.class, required(w, "check")),
-                        event(required(w, "earlier")),
-                        event(required(w, "later")),
-                        Duration.parse(required(w, "from")),
-                        Duration.parse(required(w, "until")),
-                        text(w, "grace").map(Duration::parse).orElse(Duration.ZERO)))
-                .toList();
+        return items(question, "windows").stream().map(GivenClues::window).toList();
+    }
+
+    private static GivenWindow window(JsonNode w) {
+        Duration from = span(required(w, "from"));
+        Duration until = span(required(w, "until"));
+        inOrder("from", from, "until", until);
+        return new GivenWindow(
+                constant(Check.class, required(w, "check")),
+                event(required(w, "earlier")),
+                event(required(w, "later")),
+                from,
+                until,
+                allowance(w, "grace"));
     }
 
     private static GivenClue clue(JsonNode node) {
@@ -57,24 +65,56 @@ final class GivenClues {
         Clock clock = new Clock(
                 constant(Clock.Kind.class, required(node.get("clock"), "kind")),
                 text(node.get("clock"), "name").orElse(""));
+        Optional<Duration> lo = bound(node, "lo", earlier);
+        Optional<Duration> hi = bound(node, "hi", earlier);
+        if (lo.isPresent() && hi.isPresent()) {
+            inOrder("lo", lo.get(), "hi", hi.get());
+        }
         Clue clue = new Clue(
                 earlier,
                 later,
-                bound(node, "lo", earlier),
-                bound(node, "hi", earlier),
+                lo,
+                hi,
                 clock,
                 required(node, "place"),
                 text(node, "words").orElse(required(node, "place")),
                 leansOn(node));
-        return new GivenClue(clue, text(node, "tolerance").map(Duration::parse).orElse(Duration.ZERO));
+        return new GivenClue(clue, allowance(node, "tolerance"));
+    }
+
+    private static void inOrder(String first, Duration least, String second, Duration most) {
+        if (least.compareTo(most) > 0) {
+            throw new JsonLines.BadQuestion("\"" + first + "\" lies above \"" + second + "\"");
+        }
+    }
+
+    private static Duration allowance(JsonNode node, String key) {
+        Duration given = text(node, key).map(GivenClues::span).orElse(Duration.ZERO);
+        if (given.isNegative()) {
+            throw new JsonLines.BadQuestion("\"" + key + "\" is negative");
+        }
+        return given;
+    }
+
+    private static Duration span(String text) {
+        return within(Duration.parse(text), text);
+    }
+
+    private static Duration within(Duration span, String text) {
+        if (span.abs().compareTo(LONGEST) > 0) {
+            throw new JsonLines.BadQuestion("beyond " + LONGEST.toDays() + " days: " + text);
+        }
+        return span;
     }
 
     private static Optional<Duration> bound(JsonNode node, String key, Event earlier) {
         return text(node, key)
                 .map(t -> earlier.equals(Event.EPOCH) && !t.contains("P")
-                        ? Duration.between(
-                                Instant.EPOCH, OffsetDateTime.parse(t).toInstant())
-                        : Duration.parse(t));
+                        ? within(
+                                Duration.between(
+                                        Instant.EPOCH, OffsetDateTime.parse(t).toInstant()),
+                                t)
+                        : span(t));
     }
 
     private static List<Assumption> leansOn(JsonNode node) {

@@ -77,10 +77,16 @@ public final class HeaderDates {
                             Integer.parseInt(m.group("minute")),
                             Math.min(second, 59))
                     .plusSeconds(second == 60 ? 1 : 0);
-            return second > 60 ? Optional.empty() : Optional.of(new HeaderDate(wall, zone(zoneText(m))));
+            return second > 60 ? Optional.empty() : Optional.of(dated(wall, zoneText(m)));
         } catch (DateTimeException e) {
             return Optional.empty();
         }
+    }
+
+    private static HeaderDate dated(LocalDateTime wall, String zone) {
+        return zone.equals("-0000") || zone.equals("-00:00")
+                ? new HeaderDate(wall, Optional.empty(), Optional.of(ZoneOffset.UTC))
+                : new HeaderDate(wall, zone(zone));
     }
 
     private static String zoneText(Matcher m) {
@@ -106,7 +112,7 @@ public final class HeaderDates {
 
     private static Optional<ZoneOffset> zone(String text) {
         String zone = text.toLowerCase(Locale.ROOT).replace(":", "").replaceAll("^(gmt|utc)\\s?(?=[+-])", "");
-        if (zone.isEmpty() || zone.equals("-0000")) {
+        if (zone.isEmpty()) {
             return Optional.empty();
         }
         if (Character.isLetter(zone.charAt(0))) {

@@ -43,6 +43,7 @@ class MessageReaderTest {
     void anUnknownZoneStaysUnknown() {
         HeaderDate date = HeaderDates.parse("Mon, 4 May 2026 08:23:12 -0000").orElseThrow();
         assertThat(date.offset()).isEmpty();
+        assertThat(date.known()).contains(Instant.parse("2026-05-04T08:23:12Z"));
         assertThat(date.wall()).isEqualTo(LocalDateTime.parse("2026-05-04T08:23:12"));
     }
 

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.tidegate.message.Envelope;
+import org.tidegate.message.HeaderDate;
 import org.tidegate.message.TraceHop;
 import org.tidegate.rules.TimingRules;
 
@@ -13,7 +14,7 @@ import org.tidegate.rules.TimingRules;
  * whose observed peer lies outside our networks. Nothing below it is ours, whatever name it bears.
  *
  * @param boundary that line; empty where there is none
- * @param time when it came: the boundary's time, else the delivery time that the caller knew
+ * @param time when it came: the boundary's time where its zone is known, else the delivery time that the caller knew
  * @param foreign the lines below the boundary with a time, the first one handed over first; all lines where there is no boundary
  */
 public record Arrival(Optional<TraceHop> boundary, Optional<Instant> time, List<TraceHop> foreign) {
@@ -27,7 +28,7 @@ public record Arrival(Optional<TraceHop> boundary, Optional<Instant> time, List<
         OwnMail own = OwnMail.of(rules);
         List<TraceHop> hops = envelope.hops();
         Optional<TraceHop> boundary = boundary(hops, own);
-        Optional<Instant> stamped = boundary.flatMap(TraceHop::time).map(t -> t.instant());
+        Optional<Instant> stamped = boundary.flatMap(TraceHop::time).flatMap(HeaderDate::known);
         return new Arrival(boundary, stamped.or(() -> delivered), below(hops, boundary));
     }
 

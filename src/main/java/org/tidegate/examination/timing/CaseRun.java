@@ -27,17 +27,21 @@ final class CaseRun {
 
     /** What all beliefs after the level say. */
     Answer answer(Question question, Level level) {
-        return Answer.agreed(byLevel.getOrDefault(level, List.of()).stream()
-                .map(b -> Answer.of(question, b, wording))
-                .toList());
+        List<Belief> beliefs = byLevel.getOrDefault(level, List.of());
+        List<Answer> answers =
+                beliefs.stream().map(b -> Answer.of(question, b, wording)).toList();
+        Answer agreed = Answer.agreed(answers);
+        return beliefs.size() == 1
+                ? agreed
+                : agreed.provenBy(() -> Alternatives.told(
+                        beliefs, answers.stream().map(Answer::chains).toList(), question));
     }
 
     /** Undetermined, with what the clues leave possible. */
     Answer known(Question question) {
-        return Answer.undetermined(beliefs().stream()
-                .flatMap(b -> Answer.known(question, b, wording).stream())
-                .distinct()
-                .toList());
+        List<List<Telling.Chain>> known =
+                beliefs().stream().map(b -> Answer.known(question, b, wording)).toList();
+        return Answer.undetermined(Alternatives.told(beliefs(), known, question));
     }
 
     /** What is believed at the end: one belief for each way out of a contradiction among equals. */

@@ -89,11 +89,8 @@ final class Journey {
                         Instant.ofEpochMilli(c.least()),
                         c.clue().place(),
                         c.clue().words()));
-        Stream<Stamp> written = date.filter(d -> d.offset().isPresent()).stream()
-                .map(d -> new Stamp(
-                        d.instant(),
-                        "Date",
-                        "the message itself says that it was sent at " + wording.time(d.instant())));
+        Stream<Stamp> written = date.flatMap(HeaderDate::known).stream()
+                .map(t -> new Stamp(t, "Date", "the message itself says that it was sent at " + wording.time(t)));
         return Stream.of(hops, signatures.stamps().stream(), written)
                 .flatMap(s -> s)
                 .toList();
@@ -110,7 +107,7 @@ final class Journey {
             return new Clues.Source(
                             new Clock(Clock.Kind.OTHER_SERVER, host),
                             "Received line " + (hop.position() + 1),
-                            "the mail server " + host + " took the message at " + wording.time(time),
+                            named(host) + " took the message at " + wording.time(time),
                             List.of(Assumptions.serverHonest(host)),
                             rules.serverClock(),
                             Rank.NETWORK)
@@ -118,12 +115,15 @@ final class Journey {
         });
     }
 
+    /** A line that is not ours may bear our name all the same. */
+    private String named(String host) {
+        return rules.ownHosts().stream().anyMatch(own -> own.equalsIgnoreCase(host))
+                ? "a mail server that is not ours but calls itself " + host
+                : "the mail server " + host;
+    }
+
     private Optional<Instant> time(int k) {
-        return arrival.foreign()
-                .get(k)
-                .time()
-                .filter(t -> t.offset().isPresent())
-                .map(HeaderDate::instant);
+        return arrival.foreign().get(k).time().flatMap(HeaderDate::known);
     }
 
     /** How many hops from the first one on prove nothing: all where the chain runs backwards, else all up to the last long gap. */

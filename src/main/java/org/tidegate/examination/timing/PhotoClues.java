@@ -25,8 +25,13 @@ final class PhotoClues {
 
     static final Event PHOTO = Event.photo(0);
 
-    /** The oldest fresh fix among the phones in camera-clock-vs-gps is 101 s old, the oldest of all cameras 420 s. */
+    /**
+     * The oldest fresh fix among the phones in camera-clock-vs-gps is 101 s old, the oldest of all cameras 420 s. It is a tolerance
+     * already, and granted no further one.
+     */
     private static final Duration FIX_AGE = Duration.ofMinutes(5);
+
+    private static final Clock SATELLITE = new Clock(Clock.Kind.SATELLITE, "GPS");
 
     private final Capture capture;
     private final Optional<HeaderDate> date;
@@ -62,20 +67,20 @@ final class PhotoClues {
     }
 
     private List<Constraint> fix(Instant fix) {
-        String stamp = "the GPS stamp of " + wording.time(fix);
+        String stamp = "GPS stamp of " + wording.time(fix);
         return List.of(
-                satellite(stamp + " is not younger than the photo", List.of(), Rank.FIX)
+                satellite("the photo was taken no earlier than its " + stamp, List.of(), rules.phoneClock(), Rank.FIX)
                         .notBefore(PHOTO, fix),
                 satellite(
-                                stamp + " was taken for the photo, at most " + Wording.span(FIX_AGE) + " before it",
+                                "the photo's " + stamp + " was at most " + Wording.span(FIX_AGE) + " old",
                                 List.of(Assumptions.FRESH_FIX),
+                                Duration.ZERO,
                                 Rank.FRESH_FIX)
                         .notAfter(PHOTO, fix.plus(FIX_AGE)));
     }
 
-    private Clues.Source satellite(String words, List<Assumption> leansOn, Rank rank) {
-        Clock clock = new Clock(Clock.Kind.SATELLITE, "GPS");
-        return new Clues.Source(clock, "GPS time stamp", words, leansOn, rules.phoneClock(), rank);
+    private static Clues.Source satellite(String words, List<Assumption> leansOn, Duration tolerance, Rank rank) {
+        return new Clues.Source(SATELLITE, "GPS time stamp", words, leansOn, tolerance, rank);
     }
 
     /** What the device's clock showed for the photo and, where it wrote that too, for the message. */
@@ -90,10 +95,9 @@ final class PhotoClues {
         Instant from = clue.wall().toInstant(zone.offset().orElse(ZoneOffset.UTC));
         boolean wholeSeconds = clue.wall().equals(clue.wall().truncatedTo(ChronoUnit.SECONDS));
         Instant to = wholeSeconds ? from.plus(Journey.SECOND) : from;
-        String words = capture.upperOnly()
-                ? "the file was written when the clock of the " + capture.phone() + " showed "
-                : "the clock of the " + capture.phone() + " showed ";
-        return device(clue.place(), words + taken(clue.wall(), zone) + " for the photo", zone.leansOn())
+        String shown = "the clock of the " + capture.phone() + " showed " + taken(clue.wall(), zone);
+        String words = capture.upperOnly() ? "the file was written when " + shown : shown + " for the photo";
+        return device(clue.place(), words, zone.leansOn())
                 .between(
                         Event.DEVICE_ZERO,
                         PHOTO,
@@ -102,7 +106,7 @@ final class PhotoClues {
     }
 
     private Constraint sent(HeaderDate date, ZoneCase zone) {
-        Optional<ZoneOffset> offset = date.offset().or(zone::offset);
+        Optional<ZoneOffset> offset = date.offset().or(date::reckonedIn).or(zone::offset);
         Duration shown = Duration.between(Instant.EPOCH, date.wall().toInstant(offset.orElse(ZoneOffset.UTC)));
         return device(
                         "Date",

@@ -108,7 +108,25 @@ final class PhotoJudge {
                 return result(answer, level, possible.get(0).run());
             }
         }
-        return result(best.run().known(question), Level.STATED, best.run());
+        Result undecided = result(best.run().known(question), Level.STATED, best.run());
+        return zoneOpen ? inOpenZone(undecided, question, possible) : undecided;
+    }
+
+    /**
+     * The best-founded zone fell and others remain. A wrong clock is named only where no zone would make an honest photo of it; how wrong
+     * the clock is, nobody can know.
+     */
+    private static Result inOpenZone(Result undecided, Question question, List<Tried> possible) {
+        boolean journeyExplains = possible.stream()
+                .anyMatch(t -> t.run().answer(question, Level.STATED).verdict() == Verdict.INSIDE);
+        if (!journeyExplains) {
+            return new Result(undecided.verdict(), undecided.answer(), undecided.conflict(), Optional.empty());
+        }
+        List<Telling.Chain> known = new ArrayList<>(undecided.answer().chains());
+        known.add(new Telling.Chain(List.of(Telling.openZone(question)), List.of()));
+        Answer answer = Answer.undetermined(known);
+        return new Result(
+                answer.verdict(WindowVerdict.Check.PHOTO, Level.STATED), answer, Optional.empty(), Optional.empty());
     }
 
     private static Result result(Answer answer, Level level, CaseRun lead) {

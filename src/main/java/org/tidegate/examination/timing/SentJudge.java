@@ -40,10 +40,13 @@ final class SentJudge {
     }
 
     Result judge(Journey journey, Optional<HeaderDate> date, List<Outage> outages) {
+        Question deadline = deadline(protocol, slotEnd, Event.ARRIVED);
+        if (journey.arrived().isEmpty()) {
+            return Result.of(Answer.undetermined(List.of(missing(deadline))).verdict(Check.SENT, Level.STATED));
+        }
         List<Constraint> clues = new ArrayList<>(test);
         journey.arrivalClue().ifPresent(clues::add);
         CaseRun run = new CaseRun(clues, wording);
-        Question deadline = deadline(protocol, slotEnd, Event.ARRIVED);
         for (Level level : List.of(Level.RECORDED, Level.STATED)) {
             Answer answer = run.answer(deadline, level);
             if (answer.verdict() == Verdict.OUTSIDE) {
@@ -54,6 +57,14 @@ final class SentJudge {
             }
         }
         return Result.of(run.known(deadline).verdict(Check.SENT, Level.STATED));
+    }
+
+    private static Chain missing(Question deadline) {
+        String words =
+                "No line of our own mail server tells at what time the message reached us, and no delivery time is known.";
+        DerivationStep step =
+                new DerivationStep(deadline.earlier(), deadline.later(), Duration.ZERO, Telling.MISSING, words);
+        return new Chain(List.of(step), List.of());
     }
 
     /** The latest time that still counts: {@code submit_within} after what the protocol counts from. */

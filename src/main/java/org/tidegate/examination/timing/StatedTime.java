@@ -16,11 +16,12 @@ import org.tidegate.message.HeaderDate;
  * A test time that a participant stated, set against the clinic's own record.
  *
  * @param source where the participant wrote it
+ * @param written as written, day and all
  * @param time the reading of it that fits the record, else the plain one
  * @param fits whether it lies within the record's bounds
  * @param leansOn what that reading leans on
  */
-record StatedTime(Source source, Instant time, boolean fits, List<Assumption> leansOn) {
+record StatedTime(Source source, LocalDateTime written, Instant time, boolean fits, List<Assumption> leansOn) {
 
     /** Where the participant wrote it. */
     enum Source {
@@ -38,10 +39,6 @@ record StatedTime(Source source, Instant time, boolean fits, List<Assumption> le
         String place() {
             return place;
         }
-
-        String words() {
-            return words;
-        }
     }
 
     /** Bounds of the clinic's record and the zone in which walls are read. */
@@ -58,7 +55,8 @@ record StatedTime(Source source, Instant time, boolean fits, List<Assumption> le
                 : List.of(day.atTime(time));
         return best(walls.stream()
                         .flatMap(w -> record.instants(w).stream())
-                        .map(t -> candidate(Source.CASSETTE, t, record, List.of(Assumptions.STATED_IS_TIMER)))
+                        .map(t -> candidate(
+                                Source.CASSETTE, day.atTime(time), t, record, List.of(Assumptions.STATED_IS_TIMER)))
                         .toList())
                 .orElseThrow();
     }
@@ -72,12 +70,13 @@ record StatedTime(Source source, Instant time, boolean fits, List<Assumption> le
         List<StatedTime> candidates = new ArrayList<>();
         for (LocalDateTime w : meanings(reading, wall)) {
             for (Instant time : record.instants(w)) {
-                candidates.add(candidate(Source.MESSAGE, time, record, List.of(Assumptions.STATED_IS_TIMER)));
+                candidates.add(candidate(Source.MESSAGE, wall, time, record, List.of(Assumptions.STATED_IS_TIMER)));
             }
         }
         phoneOffset(reading, date)
                 .map(o -> candidate(
                         Source.MESSAGE,
+                        wall,
                         wall.toInstant(o),
                         record,
                         List.of(Assumptions.STATED_IN_PHONE_ZONE, Assumptions.STATED_IS_TIMER)))
@@ -92,8 +91,15 @@ record StatedTime(Source source, Instant time, boolean fits, List<Assumption> le
                 .or(() -> candidates.stream().findFirst());
     }
 
-    private static StatedTime candidate(Source source, Instant time, ClinicRecord record, List<Assumption> leansOn) {
-        return new StatedTime(source, time, record.admits(time), leansOn);
+    private static StatedTime candidate(
+            Source source, LocalDateTime written, Instant time, ClinicRecord record, List<Assumption> leansOn) {
+        return new StatedTime(source, written, time, record.admits(time), leansOn);
+    }
+
+    /** {@code the participant wrote 07:03:00 (+01:00)}; {@code … wrote 15:49, which means 14:49:00 (+01:00)}. */
+    String words(Wording wording) {
+        boolean plain = written.toLocalTime().equals(time.atZone(wording.zone()).toLocalTime());
+        return source.words + (plain ? "" : written.toLocalTime() + ", which means ") + wording.time(time);
     }
 
     /** A wall without a date may belong to the day before or after; an hour up to twelve may be meant on a twelve-hour clock. */

@@ -17,6 +17,12 @@ final class Telling {
     /** {@link DerivationStep#clue()} of the sentence that sums up the networks of other zones. */
     static final String OTHER_ZONES = "other zones";
 
+    /** {@link DerivationStep#clue()} of a sentence that opens one of several ways out of a contradiction among equals. */
+    static final String ALTERNATIVE = "alternative";
+
+    /** {@link DerivationStep#clue()} of a sentence that says what is missing. */
+    static final String MISSING = "missing";
+
     /** Opens every conclusion. */
     static final String THEREFORE = "So ";
 
@@ -119,6 +125,14 @@ final class Telling {
         return new DerivationStep(q.earlier(), q.later(), Duration.ofMillis(margin), OTHER_ZONES, words);
     }
 
+    /** The clinic's zone fell, and another one would put the photo into the window. */
+    static DerivationStep openZone(Question q) {
+        String words =
+                "The photo's time bears no zone: taken for the clinic's it contradicts the other clocks, taken for another"
+                        + " one in use it lies in the window.";
+        return new DerivationStep(q.earlier(), q.later(), Duration.ZERO, OTHER_ZONES, words);
+    }
+
     private String conclusion(Event from, long bound, boolean inside) {
         boolean upper = from.equals(question.earlier());
         long limit = upper == inside ? question.most() : question.least();
@@ -153,8 +167,8 @@ final class Telling {
     }
 
     private String reference() {
-        return question.earlier().kind() == Event.Kind.HOP
-                ? "the first message reached us"
-                : Clues.happened(question.earlier());
+        boolean supplement =
+                question.earlier().kind() == Event.Kind.HOP && question.later().equals(Event.ARRIVED);
+        return supplement ? "the first message reached us" : Clues.happened(question.earlier());
     }
 }

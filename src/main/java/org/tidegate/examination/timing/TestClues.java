@@ -62,7 +62,7 @@ final class TestClues {
     String misfit(StatedTime stated) {
         String record = timer().map(t -> "the observer started the timer at " + wording.time(t))
                 .orElseGet(() -> "the slot with its margins is " + slotSpan());
-        return stated.source().words() + wording.time(stated.time()) + ", but " + record;
+        return stated.words(wording) + ", but " + record;
     }
 
     private String slotSpan() {
@@ -98,8 +98,7 @@ final class TestClues {
         return new Clues.Source(
                         WORDS,
                         stated.source().place(),
-                        stated.source().words() + wording.time(stated.time()) + ", give or take "
-                                + Wording.span(within),
+                        stated.words(wording) + ", give or take " + Wording.span(within),
                         stated.leansOn(),
                         Duration.ZERO,
                         Rank.STATED)

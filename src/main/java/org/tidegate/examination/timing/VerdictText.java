@@ -1,6 +1,5 @@
 package org.tidegate.examination.timing;
 
-import java.util.ArrayList;
 import java.util.List;
 import org.tidegate.finding.Assumption;
 import org.tidegate.finding.Level;
@@ -21,19 +20,21 @@ public final class VerdictText {
 
     /** What the proof concludes, without its steps, as text that can follow a colon; empty where nothing is known. */
     public static String gist(WindowVerdict v) {
-        List<String> sentences = new ArrayList<>();
-        boolean concluded = false;
+        StringBuilder gist = new StringBuilder();
         for (DerivationStep step : v.derivation()) {
-            boolean conclusion = step.clue().equals(Telling.CONCLUSION);
-            if (conclusion) {
-                String words = step.words().substring(Telling.THEREFORE.length());
-                sentences.add(sentences.isEmpty() ? words : Wording.sentence(words));
-            } else if (concluded && aside(step, v.derivation())) {
-                sentences.add(step.words());
+            if (step.clue().equals(Telling.CONCLUSION)) {
+                append(gist, step.words().substring(Telling.THEREFORE.length()));
+            } else if (step.clue().equals(Telling.ALTERNATIVE) || aside(step, v.derivation())) {
+                append(gist, step.words());
             }
-            concluded |= conclusion;
         }
-        return String.join(" ", sentences);
+        return gist.toString();
+    }
+
+    /** A new sentence, unless it follows a colon. */
+    private static void append(StringBuilder gist, String words) {
+        boolean after = gist.isEmpty() || gist.charAt(gist.length() - 1) == ':';
+        gist.append(gist.isEmpty() ? "" : " ").append(after ? Wording.within(words) : Wording.sentence(words));
     }
 
     /** Whether a step stands behind the last conclusion: a remark, and no part of a chain. */

@@ -36,9 +36,10 @@ record Wording(ZoneId zone, LocalDate day) {
         return offset.getTotalSeconds() == 0 ? "UTC" : offset.getId();
     }
 
-    /** {@code 25 min 10 s}, {@code 3 h 2 min}, {@code 0 s}; without a sign, to the second. */
+    /** {@code 25 min 10 s}, {@code 3 h 2 min}, {@code 0 s}; without a sign, to the second; from two days on to the hour. */
     static String span(Duration duration) {
-        long seconds = Math.round(duration.abs().toMillis() / 1000.0);
+        long whole = Math.round(duration.abs().toMillis() / 1000.0);
+        long seconds = whole < 2 * 86_400 ? whole : whole / 3600 * 3600;
         StringBuilder words = new StringBuilder();
         append(words, seconds / 86_400, "d");
         append(words, seconds % 86_400 / 3600, "h");
@@ -49,6 +50,10 @@ record Wording(ZoneId zone, LocalDate day) {
 
     static String sentence(String part) {
         return part.substring(0, 1).toUpperCase(Locale.ROOT) + part.substring(1);
+    }
+
+    static String within(String sentence) {
+        return sentence.substring(0, 1).toLowerCase(Locale.ROOT) + sentence.substring(1);
     }
 
     private static void append(StringBuilder words, long figure, String unit) {

@@ -49,7 +49,7 @@ record ZoneCase(Optional<ZoneOffset> offset, Standing standing) {
             return List.of(new ZoneCase(capture.flatMap(CaptureClue::offset), Standing.WRITTEN));
         }
         LocalDateTime wall = capture.get().wall();
-        if (date.isEmpty()) {
+        if (date.isEmpty() || date.get().reckonedIn().isPresent()) {
             return anywhere(wall, rules);
         }
         return date.get()
@@ -76,21 +76,19 @@ record ZoneCase(Optional<ZoneOffset> offset, Standing standing) {
     }
 
     private static List<ZoneCase> fromDate(ZoneOffset date, Instant sent, LocalDateTime wall, TimingRules rules) {
-        if (rules.zone().getRules().getOffset(sent).equals(date)) {
-            return clinicOffsets(wall, rules.zone()).stream()
-                    .map(o -> new ZoneCase(Optional.of(o), Standing.FROM_DATE))
-                    .toList();
-        }
-        ZoneCase fromDate = new ZoneCase(Optional.of(date), Standing.FROM_DATE);
-        return date.equals(ZoneOffset.UTC) ? orElsewhere(fromDate, wall, rules) : List.of(fromDate);
+        boolean clinics = rules.zone().getRules().getOffset(sent).equals(date);
+        List<ZoneCase> fromDate = (clinics ? clinicOffsets(wall, rules.zone()) : List.of(date))
+                .stream()
+                        .map(o -> new ZoneCase(Optional.of(o), Standing.FROM_DATE))
+                        .toList();
+        return date.equals(ZoneOffset.UTC) ? orElsewhere(fromDate, wall, rules) : fromDate;
     }
 
     /** A Date in UTC may be the program's habit rather than the phone's zone. */
-    private static List<ZoneCase> orElsewhere(ZoneCase utc, LocalDateTime wall, TimingRules rules) {
-        List<ZoneCase> cases = new ArrayList<>();
-        cases.add(utc);
+    private static List<ZoneCase> orElsewhere(List<ZoneCase> fromDate, LocalDateTime wall, TimingRules rules) {
+        List<ZoneCase> cases = new ArrayList<>(fromDate);
         anywhere(wall, rules).stream()
-                .filter(c -> !c.offset().equals(utc.offset()))
+                .filter(c -> fromDate.stream().noneMatch(d -> d.offset().equals(c.offset())))
                 .forEach(cases::add);
         return cases;
     }

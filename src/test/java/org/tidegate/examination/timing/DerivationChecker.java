@@ -43,7 +43,7 @@ final class DerivationChecker {
         List<DerivationStep> chain = new ArrayList<>();
         List<DerivationStep> conclusions = new ArrayList<>();
         for (DerivationStep step : verdict.derivation()) {
-            if (step.clue().equals("other zones")) {
+            if (List.of("other zones", "alternative").contains(step.clue())) {
                 continue;
             }
             if (step.clue().equals("conclusion")) {
@@ -177,7 +177,7 @@ final class DerivationChecker {
                 .wall()
                 .toInstant(ZoneOffset.UTC);
         return s.from().kind() == Kind.EPOCH
-                ? near(s, fix.plus(Duration.ofMinutes(5)), Duration.ZERO, tolerant, 120)
+                ? near(s, fix, Duration.ofMinutes(5), false, 0)
                 : near(s, fix, Duration.ZERO, tolerant, 120);
     }
 

@@ -80,6 +80,13 @@ final class Scene {
         return this;
     }
 
+    /** A Date of {@code -0000}. */
+    Scene dateInUnknownZone(String utc) {
+        date = Optional.of(
+                new HeaderDate(LocalDateTime.parse(dated(utc)), Optional.empty(), Optional.of(ZoneOffset.UTC)));
+        return this;
+    }
+
     /** A Received line; the first one told is the topmost. */
     Scene received(String by, String peer, String time) {
         OffsetDateTime t = OffsetDateTime.parse(dated(time));

@@ -126,6 +126,15 @@ class TimeJudgeTest {
                                 .received("smtp.example.org", "198.51.100.24", "10:29:48+01:00")
                                 .photo("Kestrel", "K5", exif("10:28:29", "+01:00"))),
                 story(
+                        "Date with -0000: the time counts, the zone is unknown",
+                        "inside inside",
+                        Scene.timer("10:03:27+01:00")
+                                .program(PHONE)
+                                .dateInUnknownZone("09:29:40")
+                                .arrived("10:29:52+01:00")
+                                .received("smtp.example.org", "198.51.100.24", "10:29:48+01:00")
+                                .photo("Kestrel", "K5", exif("10:28:29"))),
+                story(
                         "20:05 after the timer",
                         "inside inside",
                         Scene.timer("07:00:00+01:00")
@@ -342,15 +351,15 @@ class TimeJudgeTest {
                                 .arrived("07:26:12+01:00")
                                 .photo("Ostrea", "Ostrea 3", exif("07:32:05", "+01:00"))),
                 story(
-                        "webmail, phone 7 min fast, no zone",
-                        "undetermined inside conflict! fast",
+                        "webmail, phone 7 min fast, no zone: no journey makes it honest, but how fast it is nobody knows",
+                        "undetermined inside conflict!",
                         Scene.timer("07:00:00+01:00")
                                 .program(WEBMAIL)
                                 .arrived("07:26:12+01:00")
                                 .photo("Ostrea", "Ostrea 3", exif("07:32:05"))),
                 story(
-                        "webmail, abroad, no zone",
-                        "undetermined inside conflict! fast",
+                        "webmail, abroad, no zone: a journey explains it",
+                        "undetermined inside",
                         Scene.timer("07:00:00+01:00")
                                 .program(WEBMAIL)
                                 .arrived("07:26:12+01:00")
