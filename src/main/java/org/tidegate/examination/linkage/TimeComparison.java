@@ -5,6 +5,7 @@ import java.time.Instant;
 import java.time.LocalDateTime;
 import java.time.ZoneId;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -49,7 +50,7 @@ final class TimeComparison {
             arrival(delay).ifPresent(found::add);
             return found;
         }
-        Instant said = stated.get().atZone(zone).toInstant();
+        Instant said = said(stated.get(), start);
         found.add(stated(said, test));
         double shift = Weights.log2(arrivalDensity(delay) / arrivalDensity(minutes(said, arrived)));
         double bounded = Math.max(-MOST_SHIFT, Math.min(likeliest ? MOST_SHIFT : 0, shift));
@@ -57,6 +58,14 @@ final class TimeComparison {
             found.add(new FieldWeight("arrival", "against_stated", bounded, words(delay) + ", unlike the stated time"));
         }
         return found;
+    }
+
+    /** Of the two instants that a wall has in the hour that occurs twice, the one nearer to the slot. */
+    private Instant said(LocalDateTime wall, Instant start) {
+        return zone.getRules().getValidOffsets(wall).stream()
+                .map(wall::toInstant)
+                .min(Comparator.comparing(t -> Duration.between(start, t).abs()))
+                .orElseGet(() -> wall.atZone(zone).toInstant());
     }
 
     private FieldWeight stated(Instant said, TestRecord test) {

@@ -30,17 +30,20 @@ final class Alternatives {
     }
 
     private static DerivationStep opening(List<Belief> all, Belief one, Question question) {
-        String doubted = one.contradictions().stream()
+        List<Constraint> doubted = one.contradictions().stream()
                 .map(Belief.Contradiction::setAside)
                 .filter(c -> !all.stream().allMatch(b -> b.setAside(c)))
-                .map(c -> c.clue().words())
                 .distinct()
-                .collect(Collectors.joining(", and that "));
+                .toList();
+        boolean supposed = doubted.stream().allMatch(c -> c.rank().supposed());
+        String words = doubted.stream()
+                .map(c -> c.clue().words())
+                .collect(Collectors.joining(supposed ? " or " : ", and that "));
         return new DerivationStep(
                 question.earlier(),
                 question.later(),
                 Duration.ZERO,
                 Telling.ALTERNATIVE,
-                "If it is not so that " + doubted + ":");
+                (supposed ? "Unless " : "Leaving aside that ") + words + ":");
     }
 }

@@ -27,6 +27,11 @@ enum Rank {
         this.level = level;
     }
 
+    /** Whether clues of this rank are habits that we suppose, rather than what something showed. */
+    boolean supposed() {
+        return this == DEVICE_CLOCK || this == FRESH_FIX;
+    }
+
     Level level() {
         return level;
     }

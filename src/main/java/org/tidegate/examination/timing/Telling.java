@@ -83,8 +83,8 @@ final class Telling {
 
     /** Habits that we suppose are told as such. */
     private static String words(Constraint origin) {
-        boolean supposed = origin.rank() == Rank.DEVICE_CLOCK || origin.rank() == Rank.FRESH_FIX;
-        return (supposed ? "we take it that " : "") + origin.clue().words();
+        return (origin.rank().supposed() ? "we take it that " : "")
+                + origin.clue().words();
     }
 
     /** A clue on the test time gives a span; what matters of it is said. */
