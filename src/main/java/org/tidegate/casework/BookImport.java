@@ -6,11 +6,7 @@ import java.util.Map;
 import java.util.Set;
 import org.tidegate.booking.AppointmentBook;
 import org.tidegate.store.Store;
-import org.tidegate.store.Tx;
-import org.tidegate.work.Submission;
-import org.tidegate.work.SubmissionState;
 import org.tidegate.work.UserId;
-import org.tidegate.work.WorkItem;
 
 /** Makes a book the valid one; what is open is assessed again, nothing is overwritten. */
 public final class BookImport {
@@ -29,17 +25,9 @@ public final class BookImport {
             Set<String> changed = tx.tests().replace(book, clock.instant());
             if (!changed.isEmpty()) {
                 tx.record("book-imported", who, List.of(), Map.of("changed", Integer.toString(changed.size())));
-                tx.submissions().all().stream().filter(s -> open(s.state())).forEach(s -> assessAgain(tx, s));
+                Registering.assessOpenAgain(tx);
             }
             return changed.size();
         });
-    }
-
-    private static boolean open(SubmissionState state) {
-        return state.takesMore() || state == SubmissionState.TO_READ;
-    }
-
-    private static void assessAgain(Tx tx, Submission s) {
-        s.messages().forEach(m -> tx.work().add(WorkItem.Kind.ASSESS, m.value(), s.due()));
     }
 }

@@ -139,6 +139,21 @@ public final class Desk implements AutoCloseable {
         return new Registering(store, acting);
     }
 
+    /** Tests of which nothing came. */
+    public NotHeardFrom notHeardFrom() {
+        return new NotHeardFrom(store, acting);
+    }
+
+    /** Letters to those of whom nothing came. */
+    public Reminding reminding() {
+        return new Reminding(store, acting, letters, notHeardFrom());
+    }
+
+    /** The observer's records. */
+    public Observing observing() {
+        return new Observing(acting);
+    }
+
     /** Who comes in. */
     public SignIns signIns() {
         return new SignIns(store);

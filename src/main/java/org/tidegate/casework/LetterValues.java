@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.regex.Pattern;
 import org.tidegate.booking.TestRecord;
+import org.tidegate.examination.timing.TimeJudgement.ClockTimes;
 import org.tidegate.finding.Findings;
 import org.tidegate.finding.SubjectReading;
 import org.tidegate.rules.Rules;
@@ -26,20 +27,35 @@ final class LetterValues {
     static Map<String, String> of(Matter matter, Rules rules) {
         Map<String, String> values = new TreeMap<>();
         Deadlines deadlines = matter.deadlines();
-        values.put("service", rules.service().name());
-        values.put("urgent_number", rules.service().urgentNumber());
-        values.put("clinic_phone", rules.service().phone());
+        service(values, rules);
         values.put("received", clock(deadlines.arrived(), rules));
         values.put("answer_by", clock(deadlines.arrived().plus(rules.service().replyPromise()), rules));
-        deadlines.windows().ifPresent(w -> {
-            values.put("photograph_from", clock(w.from(), rules));
-            values.put("photograph_until", clock(w.until(), rules));
-            values.put("send_by", clock(w.sendBy(), rules));
-        });
+        deadlines.windows().ifPresent(w -> windows(w, values, rules));
         values.put("ref", matter.submission().toString());
         statedName(matter.first()).ifPresent(n -> values.put("name", plain(n)));
         matter.test().ifPresent(t -> booked(t, values));
         return values;
+    }
+
+    /** For a letter about a test of which no message came. */
+    static Map<String, String> of(TestRecord test, ClockTimes windows, Rules rules) {
+        Map<String, String> values = new TreeMap<>();
+        service(values, rules);
+        windows(windows, values, rules);
+        booked(test, values);
+        return values;
+    }
+
+    private static void service(Map<String, String> values, Rules rules) {
+        values.put("service", rules.service().name());
+        values.put("urgent_number", rules.service().urgentNumber());
+        values.put("clinic_phone", rules.service().phone());
+    }
+
+    private static void windows(ClockTimes w, Map<String, String> values, Rules rules) {
+        values.put("photograph_from", clock(w.from(), rules));
+        values.put("photograph_until", clock(w.until(), rules));
+        values.put("send_by", clock(w.sendBy(), rules));
     }
 
     /** One line, as a name is: nothing that a stranger wrote makes paragraphs or fields of its own. */

@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import org.tidegate.booking.TestRecord;
+import org.tidegate.examination.timing.TimeJudgement.ClockTimes;
 import org.tidegate.rules.Letter;
 import org.tidegate.rules.LetterTexts;
 import org.tidegate.rules.ResultLetter;
@@ -80,6 +82,18 @@ final class LetterWriter {
         values.put("original_date", day(original));
         Letter letter = texts.withdrawn();
         return written(matter, letter.subject(), values, LetterSheet.filled(texts, values, letter.blocks()));
+    }
+
+    /** To someone of whom nothing came, about a test whose clock times are known. */
+    Written notHeard(TestRecord test, ClockTimes windows) {
+        String asked = test.appointment().language().orElse("");
+        LetterTexts texts = rules.texts().forLanguage(asked);
+        Map<String, String> values = LetterValues.of(test, windows, rules);
+        Letter letter = texts.notHeard();
+        return new Written(
+                rules.texts().languageFor(asked),
+                letter.subject().fill(values),
+                LetterSheet.filled(texts, values, letter.blocks()));
     }
 
     private String day(Instant t) {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Consumer;
+import java.util.function.Predicate;
 import org.tidegate.rules.RoleRules.Permission;
 import org.tidegate.store.QuarantinedLot;
 import org.tidegate.store.Store;
@@ -97,7 +98,13 @@ public final class Registering {
     }
 
     static int assessOpenAgain(Tx tx) {
-        List<Submission> open = tx.submissions().inStates(OPEN);
+        return assessAgain(tx, s -> true);
+    }
+
+    /** @return how many open submissions of these will be assessed anew */
+    static int assessAgain(Tx tx, Predicate<Submission> which) {
+        List<Submission> open =
+                tx.submissions().inStates(OPEN).stream().filter(which).toList();
         open.forEach(s -> s.messages().forEach(m -> tx.work().add(WorkItem.Kind.ASSESS, m.value(), s.due())));
         return open.size();
     }

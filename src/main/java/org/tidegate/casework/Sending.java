@@ -88,6 +88,9 @@ public final class Sending {
                 && letters.answers().own(letter.text().get().to())) {
             return end(tx, letter, OutboxState.NOT_ALLOWED, Optional.of("It would go to our own address."));
         }
+        if (needless(tx, letter)) {
+            return end(tx, letter, OutboxState.RECALLED, Optional.of("What it reminds of came meanwhile."));
+        }
         return end(tx, letter, OutboxState.ATTEMPTING, Optional.empty());
     }
 
@@ -102,6 +105,14 @@ public final class Sending {
         return letter.kind() == LetterKind.REQUEST
                 && (submission.get().state() != SubmissionState.WAITING
                         || submission.get().assessment() != act.get().assessment());
+    }
+
+    /** It reminds of a test of which something came while it waited. */
+    private static boolean needless(Tx tx, OutboxLetter letter) {
+        return tx.reminders()
+                .test(letter.id())
+                .filter(t -> tx.submissions().heardFrom().contains(t.toString()))
+                .isPresent();
     }
 
     private Step send(OutboxLetter letter) {

@@ -53,6 +53,14 @@ public final class Submissions {
         return tx.list(ALL + " WHERE test = ? ORDER BY id", this::read, test);
     }
 
+    /** The tests that any submission is for, whatever became of it, save what was no submission at all. */
+    public Set<String> heardFrom() {
+        return Set.copyOf(tx.list(
+                "SELECT DISTINCT test FROM submissions WHERE test IS NOT NULL AND state <> ?",
+                r -> r.text("test"),
+                SubmissionState.ASIDE.code()));
+    }
+
     public List<Submission> all() {
         return tx.list(ALL + " ORDER BY id", this::read);
     }

@@ -3,6 +3,7 @@ package org.tidegate.store;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
@@ -63,18 +64,22 @@ public final class Tests {
         return true;
     }
 
+    /** The book as it is valid, with the observer's records over it. */
     public AppointmentBook book() {
+        Map<TestKey, Observation> observed = tx.observations().newest();
         List<TestRecord> tests = new ArrayList<>(tx.list(
                 "SELECT record FROM tests" + NEWEST + " ORDER BY ref, attempt",
                 r -> StoredJson.read(r.text("record"), TestRecord.class)));
+        tests.replaceAll(t ->
+                Optional.ofNullable(observed.get(t.key())).map(o -> o.over(t)).orElse(t));
         return new AppointmentBook(tests);
     }
 
     /** Changes whenever the book does. */
     public String stamp() {
         return tx.first(
-                        "SELECT COUNT(*) AS versions, COUNT(gone) AS gone FROM tests",
-                        r -> r.number("versions") + "/" + r.number("gone"))
+                        "SELECT COUNT(*) AS versions, COUNT(gone) AS gone, (SELECT COUNT(*) FROM observations) AS observed FROM tests",
+                        r -> r.number("versions") + "/" + r.number("gone") + "/" + r.number("observed"))
                 .orElseThrow();
     }
 

@@ -48,6 +48,14 @@ public final class Tx {
         return new Tests(this);
     }
 
+    public Observations observations() {
+        return new Observations(this);
+    }
+
+    public Reminders reminders() {
+        return new Reminders(this);
+    }
+
     public Submissions submissions() {
         return new Submissions(this);
     }

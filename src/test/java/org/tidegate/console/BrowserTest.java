@@ -129,6 +129,7 @@ class BrowserTest {
                 "submissions/3",
                 "outbox",
                 "registers",
+                "not-heard-from",
                 "find?words=x");
         for (String scheme : List.of("light", "dark")) {
             browser.look("screen", scheme);
@@ -154,7 +155,7 @@ class BrowserTest {
 
     @Test
     void nothingIsWiderThanASmallScreen() {
-        for (String page : List.of("queue", "submissions/1", "outbox", "registers", "find")) {
+        for (String page : List.of("queue", "submissions/1", "outbox", "registers", "not-heard-from", "find")) {
             browser.size(390, 844);
             browser.go(page);
             Object wide = browser.driver.executeScript("return document.documentElement.scrollWidth");

@@ -1,6 +1,5 @@
 package org.tidegate.examination.timing;
 
-import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -200,11 +199,6 @@ public final class TimeJudge {
                         .map(StatedTime::time)
                         .findFirst())
                 .orElseGet(() -> c.test().appointment().slotStart().toInstant());
-        Question deadline = SentJudge.deadline(c.protocol(), slotEnd(c), Event.ARRIVED);
-        Instant from = deadline.earlier().equals(Event.EPOCH) ? Instant.EPOCH : start;
-        return new ClockTimes(
-                start.plus(c.protocol().readFrom()),
-                start.plus(c.protocol().readUntil()),
-                from.plus(Duration.ofMillis(deadline.most())));
+        return TestWindows.at(start, c.protocol(), slotEnd(c));
     }
 }
