@@ -17,39 +17,46 @@ import org.tidegate.work.MessageId;
 /** The fingerprints of all pictures that could be photos, kept in memory and caught up from the store. For one thread at a time. */
 final class SeenPictures {
 
+    private static final int AT_ONCE = 1_000;
+
     private final int within;
-    private SeenBefore<MessageId> seen;
+    private SeenBefore seen;
     private long caughtUp;
 
     SeenPictures(int within) {
         this.within = within;
-        this.seen = new SeenBefore<>(within);
+        this.seen = new SeenBefore(within);
     }
 
     void keep(Tx tx, MessageId id, Findings findings) {
         for (int i : Photos.of(findings).all()) {
             PictureFinding picture = findings.pictures().get(i);
-            picture.fingerprints().ifPresent(f -> tx.links().keepPicture(id, picture.path(), StoredJson.write(f)));
+            picture.fingerprints()
+                    .ifPresent(f -> tx.links().keepPicture(id, picture.path(), StoredJson.write(f.compared())));
         }
     }
 
     void catchUp(Tx tx) {
-        for (Links.Picture p : tx.links().picturesAfter(caughtUp)) {
-            seen.add(p.message(), StoredJson.read(p.fingerprints(), Fingerprints.class));
-            caughtUp = p.id();
-        }
+        List<Links.Picture> more;
+        do {
+            more = tx.links().picturesAfter(caughtUp, AT_ONCE);
+            for (Links.Picture p : more) {
+                seen.add(p.message().value(), StoredJson.read(p.fingerprints(), Fingerprints.class));
+                caughtUp = p.id();
+            }
+        } while (more.size() == AT_ONCE);
     }
 
     /** Starts over: what was caught up may have been undone. */
     void reset() {
-        seen = new SeenBefore<>(within);
+        seen = new SeenBefore(within);
         caughtUp = 0;
     }
 
     /** Messages that carry the same picture, whichever came first. */
     Set<MessageId> carriers(PictureFinding picture) {
         Set<MessageId> all = new TreeSet<>();
-        picture.fingerprints().ifPresent(f -> seen.find(f).forEach(s -> all.add(s.owner())));
+        picture.fingerprints().ifPresent(f -> seen.find(f).forEach(s -> all.add(new MessageId(s.owner()))));
         return all;
     }
 

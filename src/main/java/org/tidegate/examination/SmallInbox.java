@@ -25,13 +25,13 @@ public final class SmallInbox {
     private final List<Outage> outages;
     private final Set<String> quarantinedLots;
     private final List<Entry> entries = new ArrayList<>();
-    private final SeenBefore<Integer> seen;
+    private final SeenBefore seen;
 
     private record Entry(List<Findings> messages, Optional<TestKey> test, boolean ready) {}
 
     public SmallInbox(Rules rules, OpenTests tests, List<Outage> outages, Set<String> quarantinedLots) {
         this.assessor = new Assessor(rules);
-        this.seen = new SeenBefore<>(rules.pictures().sameWithin());
+        this.seen = new SeenBefore(rules.pictures().sameWithin());
         this.tests = tests;
         this.outages = List.copyOf(outages);
         this.quarantinedLots = Set.copyOf(quarantinedLots);
@@ -94,7 +94,7 @@ public final class SmallInbox {
     private boolean seenElsewhere(PictureFinding picture, Optional<TestKey> test, OptionalInt place) {
         return picture.fingerprints().stream()
                 .flatMap(f -> seen.find(f).stream())
-                .map(SeenBefore.Seen::owner)
+                .map(s -> (int) s.owner())
                 .filter(owner -> place.isEmpty() || place.getAsInt() != owner)
                 .anyMatch(owner -> test.isEmpty()
                         || !entries.get(owner).test().map(TestKey::ref).equals(test.map(TestKey::ref)));

@@ -123,5 +123,11 @@ public record PictureFinding(
      * @param cropped where the centre lies if this is a cropped copy, to be compared with other pictures' {@code centre}
      */
     public record Fingerprints(
-            String exact, Optional<String> whole, Optional<String> centre, List<String> turned, List<String> cropped) {}
+            String exact, Optional<String> whole, Optional<String> centre, List<String> turned, List<String> cropped) {
+
+        /** Only what later pictures are compared with. */
+        public Fingerprints compared() {
+            return new Fingerprints(exact, whole, centre, List.of(), List.of());
+        }
+    }
 }

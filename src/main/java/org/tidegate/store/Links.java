@@ -68,11 +68,12 @@ public final class Links {
                 fingerprints);
     }
 
-    /** Pictures kept after the given number. */
-    public List<Picture> picturesAfter(long id) {
+    /** Pictures kept after the given number, at most so many. */
+    public List<Picture> picturesAfter(long id, int most) {
         return tx.list(
-                "SELECT id, message, fingerprints FROM pictures WHERE id > ? ORDER BY id",
+                "SELECT id, message, fingerprints FROM pictures WHERE id > ? ORDER BY id LIMIT ?",
                 r -> new Picture(r.number("id"), new MessageId(r.number("message")), r.text("fingerprints")),
-                id);
+                id,
+                most);
     }
 }

@@ -1,7 +1,6 @@
 package org.tidegate.examination.picture;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
@@ -27,8 +26,7 @@ final class HashIndex {
             .toArray();
 
     private final List<PartIndex> parts = new ArrayList<>();
-    private long[] words = new long[1024];
-    private int size;
+    private final LongColumn words = new LongColumn();
 
     HashIndex() {
         for (int p = 0; p < PARTS; p++) {
@@ -38,15 +36,12 @@ final class HashIndex {
 
     /** Entries are numbered from 0 in the order of adding. */
     void add(long[] hash) {
-        int at = size * HashWords.WORDS;
-        if (words.length < at + HashWords.WORDS) {
-            words = Arrays.copyOf(words, words.length * 2);
+        for (long word : hash) {
+            words.add(word);
         }
-        System.arraycopy(hash, 0, words, at, HashWords.WORDS);
         for (int p = 0; p < PARTS; p++) {
-            parts.get(p).add(HashWords.part(hash, p), size);
+            parts.get(p).add(HashWords.part(hash, p));
         }
-        size++;
     }
 
     /** Adds all entries within the distance to the map, each with its least distance so far. */
@@ -72,9 +67,11 @@ final class HashIndex {
     }
 
     private void judge(long[] hash, int entry, int within, Map<Integer, Integer> found) {
-        int at = entry * HashWords.WORDS;
-        if (HashWords.coarse(hash, words, at) <= COARSE_WITHIN) {
-            int distance = HashWords.distance(hash, words, at);
+        int first = entry * HashWords.WORDS;
+        long[] block = words.block(first);
+        int at = LongColumn.offset(first);
+        if (HashWords.coarse(hash, block, at) <= COARSE_WITHIN) {
+            int distance = HashWords.distance(hash, block, at);
             if (distance <= within) {
                 found.merge(entry, distance, Math::min);
             }

@@ -2,22 +2,21 @@ package org.tidegate.examination.picture;
 
 import java.util.Arrays;
 
-/** Which entries have a given value in one part of their hash: chained lists in two flat arrays. */
+/** Which entries have a given value in one part of their hash: chained lists in two flat tables. */
 final class PartIndex {
 
     private final int[] heads;
-    private int[] nexts = new int[256];
+    private final IntColumn nexts = new IntColumn();
 
     PartIndex(int values) {
         heads = new int[values];
         Arrays.fill(heads, -1);
     }
 
-    void add(int value, int entry) {
-        if (nexts.length <= entry) {
-            nexts = Arrays.copyOf(nexts, Math.max(entry + 1, nexts.length * 2));
-        }
-        nexts[entry] = heads[value];
+    /** Adds the next entry; entries are numbered from 0. */
+    void add(int value) {
+        int entry = nexts.size();
+        nexts.add(heads[value]);
         heads[value] = entry;
     }
 
@@ -28,6 +27,6 @@ final class PartIndex {
 
     /** The entry after that one, or −1. */
     int next(int entry) {
-        return nexts[entry];
+        return nexts.get(entry);
     }
 }

@@ -1,5 +1,6 @@
 package org.tidegate.examination.picture;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.tidegate.finding.PictureFinding.CassetteFinding;
@@ -28,28 +29,48 @@ final class SceneTally {
         finder = new SceneFinder(rules.protocols(), rules.pictures(), ZoneReader.NONE);
     }
 
-    void add(TestScene truth) {
+    /** @return what went wrong, in words */
+    List<String> add(TestScene truth) {
         SceneReader.Scene seen = finder.read(FinePicture.of(truth.image()));
         List<CassetteFinding> cassettes = seen.cassettes();
+        List<String> wrong = new ArrayList<>();
         pictures++;
         withCassette += truth.cassettes() > 0 ? 1 : 0;
         found += truth.cassettes() > 0 && !cassettes.isEmpty() ? 1 : 0;
-        countRight += cassettes.size() == truth.cassettes() ? 1 : 0;
-        documentRight += seen.document().present() == truth.document() ? 1 : 0;
-        readable += seen.legibility().orElseThrow().readable() ? 1 : 0;
+        countRight += right(
+                cassettes.size() == truth.cassettes(),
+                cassettes.size() + " cassettes, not " + truth.cassettes(),
+                wrong);
+        documentRight += right(
+                seen.document().present() == truth.document(),
+                truth.document() ? "document missed" : "no document there",
+                wrong);
+        readable += right(
+                seen.legibility().orElseThrow().readable(),
+                "unreadable: " + seen.legibility().orElseThrow().why(),
+                wrong);
         if (cassettes.size() == truth.cassettes()) {
-            cassettes.forEach(c -> lines(c, truth.test() > 0));
+            cassettes.forEach(c -> lines(c, truth.test(), wrong));
         }
+        return wrong;
     }
 
-    private void lines(CassetteFinding cassette, boolean tested) {
-        cassettesFound++;
-        controlRight += present(cassette, "C") ? 1 : 0;
+    private void lines(CassetteFinding cassette, double strength, List<String> wrong) {
+        boolean tested = strength > 0;
         boolean test = present(cassette, "T");
+        cassettesFound++;
+        controlRight += right(present(cassette, "C"), "C missed " + cassette.lines(), wrong);
         lined += tested ? 1 : 0;
-        linedFound += tested && test ? 1 : 0;
+        linedFound += tested ? right(test, "T of " + strength + " missed " + cassette.lines(), wrong) : 0;
         blank += tested ? 0 : 1;
-        blankFalse += !tested && test ? 1 : 0;
+        blankFalse += tested ? 0 : 1 - right(!test, "no T there " + cassette.lines(), wrong);
+    }
+
+    private static int right(boolean right, String words, List<String> wrong) {
+        if (!right) {
+            wrong.add(words);
+        }
+        return right ? 1 : 0;
     }
 
     private static boolean present(CassetteFinding cassette, String line) {

@@ -40,7 +40,7 @@ class SeenAgainTest {
     @ParameterizedTest(name = "{0}")
     @MethodSource("copies")
     void findsCopies(String name, UnaryOperator<BufferedImage> copy) {
-        SeenBefore<Integer> seen = new SeenBefore<>(LiveRules.read().pictures().sameWithin());
+        SeenBefore seen = new SeenBefore(LiveRules.read().pictures().sameWithin());
         for (int i = 0; i < PICTURES; i++) {
             seen.add(i, print(TestPictures.scene(480, 640, i)));
         }
@@ -49,7 +49,7 @@ class SeenAgainTest {
             assertThat(seen.find(again))
                     .as(name + " of picture " + i)
                     .extracting(SeenBefore.Seen::owner)
-                    .containsExactly(i);
+                    .containsExactly((long) i);
         }
     }
 

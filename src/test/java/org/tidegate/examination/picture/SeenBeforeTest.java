@@ -2,6 +2,8 @@ package org.tidegate.examination.picture;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.Arrays;
+import java.util.HexFormat;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
@@ -16,7 +18,7 @@ class SeenBeforeTest {
     @Test
     void findsWhatComparingWithEveryEntryFinds() {
         for (int within : new int[] {0, 15, 31}) {
-            SeenBefore<Integer> seen = new SeenBefore<>(within);
+            SeenBefore seen = new SeenBefore(within);
             for (int i = 0; i < 3_000; i++) {
                 seen.add(i, print(draw()));
             }
@@ -24,7 +26,7 @@ class SeenBeforeTest {
             for (int flips = 0; flips <= 60; flips++) {
                 seen.add(10_000 + flips, print(flipped(asked, flips)));
             }
-            List<Integer> found =
+            List<Long> found =
                     seen.find(print(asked)).stream().map(SeenBefore.Seen::owner).toList();
             assertThat(found).as("within " + within).hasSize(within + 1).allMatch(o -> o <= 10_000 + within);
         }
@@ -32,43 +34,43 @@ class SeenBeforeTest {
 
     @Test
     void theSameBytesAreFoundWithoutAnythingToSee() {
-        SeenBefore<String> seen = new SeenBefore<>(31);
+        SeenBefore seen = new SeenBefore(31);
         Fingerprints blank = new Fingerprints("aa", Optional.empty(), Optional.empty(), List.of(), List.of());
-        seen.add("first", blank);
-        assertThat(seen.find(blank)).containsExactly(new SeenBefore.Seen<>("first", 0));
+        seen.add(7L, blank);
+        assertThat(seen.find(blank)).containsExactly(new SeenBefore.Seen(7L, 0));
     }
 
     @Test
     void whatIsForgottenIsNotFound() {
-        SeenBefore<String> seen = new SeenBefore<>(31);
+        SeenBefore seen = new SeenBefore(31);
         Fingerprints p = print(draw());
-        seen.add("first", p);
-        seen.forget("first");
+        seen.add(7L, p);
+        seen.forget(7L);
         assertThat(seen.find(p)).isEmpty();
     }
 
     @Test
     void aTurnedOrCroppedCopyIsFoundByItsViews() {
-        SeenBefore<String> seen = new SeenBefore<>(31);
+        SeenBefore seen = new SeenBefore(31);
         long[] before = draw();
-        seen.add("first", print(before));
+        seen.add(7L, print(before));
         String near = HashWords.hex(flipped(before, 7));
         Optional<String> other = Optional.of(HashWords.hex(draw()));
         assertThat(seen.find(new Fingerprints("bb", other, other, List.of(near), List.of())))
-                .containsExactly(new SeenBefore.Seen<>("first", 7));
+                .containsExactly(new SeenBefore.Seen(7L, 7));
         assertThat(seen.find(new Fingerprints("bb", other, other, List.of(), List.of(near))))
-                .containsExactly(new SeenBefore.Seen<>("first", 7));
+                .containsExactly(new SeenBefore.Seen(7L, 7));
     }
 
     /** Finer bits count half: 20 of them are 10 of distance. */
     @Test
     void finerBitsCountHalf() {
-        SeenBefore<String> seen = new SeenBefore<>(31);
+        SeenBefore seen = new SeenBefore(31);
         long[] before = draw();
-        seen.add("first", print(before));
+        seen.add(7L, print(before));
         long[] other = before.clone();
         other[5] ^= 0xFFFFFL;
-        assertThat(seen.find(print(other))).containsExactly(new SeenBefore.Seen<>("first", 10));
+        assertThat(seen.find(print(other))).containsExactly(new SeenBefore.Seen(7L, 10));
     }
 
     private long[] draw() {
@@ -81,8 +83,10 @@ class SeenBeforeTest {
         return out;
     }
 
+    /** Other views are other files. */
     private static Fingerprints print(long[] hash) {
         Optional<String> hex = Optional.of(HashWords.hex(hash));
-        return new Fingerprints(HashWords.hex(hash), hex, hex, List.of(), List.of());
+        return new Fingerprints(
+                HexFormat.of().toHexDigits((long) Arrays.hashCode(hash)), hex, hex, List.of(), List.of());
     }
 }
