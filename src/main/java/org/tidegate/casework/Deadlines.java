@@ -14,6 +14,7 @@ import org.tidegate.finding.Findings;
 import org.tidegate.finding.Severity;
 import org.tidegate.rules.Protocol;
 import org.tidegate.rules.Rules;
+import org.tidegate.rules.ServiceHours;
 import org.tidegate.rules.Wording;
 
 /**
@@ -74,6 +75,11 @@ record Deadlines(Instant arrived, Instant supplementBy, Optional<ClockTimes> win
         return savable.map(s -> s.minus(rules.service().correctionReserve()))
                 .filter(s -> s.isBefore(promised))
                 .orElse(promised);
+    }
+
+    /** Until when an answer is promised; at night the promise counts from the morning on. */
+    Instant answerBy(Rules rules) {
+        return ServiceHours.of(rules.hours()).after(arrived, rules.service().replyPromise());
     }
 
     /**

@@ -134,6 +134,11 @@ public final class Desk implements AutoCloseable {
         return new Unattended(store, acting, letters);
     }
 
+    /** Tells the on-call person. One at a time: its caller is one thread. */
+    public Waking waking() {
+        return new Waking(store, acting, letters);
+    }
+
     /** Quarantined lots and outages. */
     public Registering registers() {
         return new Registering(store, acting);

@@ -15,6 +15,7 @@ import org.tidegate.work.LetterKind;
 import org.tidegate.work.LetterText;
 import org.tidegate.work.OutboxState;
 import org.tidegate.work.Submission;
+import org.tidegate.work.SubmissionId;
 import org.tidegate.work.SubmissionState;
 import org.tidegate.work.UserId;
 
@@ -99,9 +100,25 @@ final class LetterDesk {
     private static void recallOfPolicy(Case c) {
         c.tx().outbox().of(c.id()).stream()
                 .filter(l -> l.state() == OutboxState.WAITING && l.who().equals(UserId.POLICY))
+                .filter(l -> !l.kind().internal())
                 .filter(l -> c.tx().outbox().move(l, OutboxState.RECALLED, c.now(), l.notBefore(), Optional.empty()))
                 .forEach(l ->
                         c.record("letter-recalled", List.of(l.kind().code()), Map.of("letter", Long.toString(l.id()))));
+    }
+
+    /** A letter among ourselves, written by the policy; it goes at once. */
+    NewLetter internal(Optional<SubmissionId> about, LetterKind kind, LetterText text, String reasonCode, Instant now) {
+        return new NewLetter(
+                about,
+                kind,
+                text,
+                answers.mark(text.to()),
+                messageId(),
+                reasonCode,
+                UserId.POLICY,
+                now,
+                now,
+                Optional.empty());
     }
 
     /** A letter that is about no submission. */
@@ -119,7 +136,7 @@ final class LetterDesk {
     void comeBack(Tx tx, Submission s, LetterKind kind, UserId who) {
         SubmissionState back = kind.result() ? SubmissionState.READ : SubmissionState.HELD;
         boolean settled = s.state() == SubmissionState.WAITING || s.state() == SubmissionState.CLOSED;
-        if (!settled || kind == LetterKind.ACKNOWLEDGEMENT || kind == LetterKind.REMINDER) {
+        if (!settled || kind.internal() || kind == LetterKind.ACKNOWLEDGEMENT || kind == LetterKind.REMINDER) {
             return;
         }
         if (!tx.submissions().save(s.in(back))) {

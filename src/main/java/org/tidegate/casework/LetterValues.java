@@ -1,6 +1,7 @@
 package org.tidegate.casework;
 
 import java.time.Instant;
+import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.util.Locale;
 import java.util.Map;
@@ -29,7 +30,7 @@ final class LetterValues {
         Deadlines deadlines = matter.deadlines();
         service(values, rules);
         values.put("received", clock(deadlines.arrived(), rules));
-        values.put("answer_by", clock(deadlines.arrived().plus(rules.service().replyPromise()), rules));
+        values.put("answer_by", clockOn(deadlines.answerBy(rules), deadlines.arrived(), rules));
         deadlines.windows().ifPresent(w -> windows(w, values, rules));
         values.put("ref", matter.submission().toString());
         statedName(matter.first()).ifPresent(n -> values.put("name", plain(n)));
@@ -68,6 +69,14 @@ final class LetterValues {
 
     static String clock(Instant instant, Rules rules) {
         return CLOCK.format(instant.atZone(rules.timing().zone()));
+    }
+
+    /** With the date where that is another day. */
+    static String clockOn(Instant instant, Instant day, Rules rules) {
+        ZoneId zone = rules.timing().zone();
+        boolean same =
+                instant.atZone(zone).toLocalDate().equals(day.atZone(zone).toLocalDate());
+        return same ? clock(instant, rules) : DAY.format(instant.atZone(zone)) + " " + clock(instant, rules);
     }
 
     private static void booked(TestRecord test, Map<String, String> values) {

@@ -42,8 +42,7 @@ final class PolicyFacts {
                 refused(c, matter, messages),
                 lettersToday(c, matter),
                 c.tx().outbox().of(c.id()).stream().anyMatch(PolicyFacts::toParticipant),
-                leaves.isBefore(
-                        matter.deadlines().arrived().plus(rules.service().replyPromise())));
+                leaves.isBefore(matter.deadlines().answerBy(rules)));
     }
 
     private boolean countsAfter(Instant leaves, Discrepancy d, Matter matter) {

@@ -78,7 +78,7 @@ public final class Sending {
         if (letter.notAfter().filter(t -> !t.isAfter(acting.now())).isPresent()) {
             return end(tx, letter, OutboxState.TOO_LATE, Optional.of("What it asks for would come too late."));
         }
-        if (letter.who().equals(UserId.POLICY) && overtaken(tx, letter)) {
+        if (letter.who().equals(UserId.POLICY) && !letter.kind().internal() && overtaken(tx, letter)) {
             return end(tx, letter, OutboxState.RECALLED, Optional.of("Something newer came in before it went."));
         }
         if (letter.text().isEmpty()) {

@@ -143,9 +143,7 @@ public final class Unattended {
                 matter.bookedAddress().orElseThrow(),
                 written,
                 "acknowledged-by-policy",
-                Optional.of(matter.deadlines()
-                        .arrived()
-                        .plus(acting.rules().service().replyPromise())));
+                Optional.of(matter.deadlines().answerBy(acting.rules())));
         return record(c, Act.ACKNOWLEDGED, codes(notAsked), Optional.of(letter));
     }
 

@@ -17,6 +17,7 @@ import org.tidegate.casework.Desk;
 import org.tidegate.casework.ExaminationWorker;
 import org.tidegate.casework.Sending;
 import org.tidegate.casework.Unattended;
+import org.tidegate.casework.Waking;
 import org.tidegate.mailbox.ImapAccount;
 import org.tidegate.mailbox.ImapWatcher;
 import org.tidegate.mailbox.MailboxEvent;
@@ -24,6 +25,7 @@ import org.tidegate.mailbox.Outgoing;
 import org.tidegate.mailbox.Pause;
 import org.tidegate.store.StoreException;
 import org.tidegate.work.PolicyAct;
+import org.tidegate.work.SubmissionId;
 
 /** Takes mail in and examines it until it is stopped: one watcher, as many workers as there are cores. */
 final class Daemon implements AutoCloseable {
@@ -106,17 +108,18 @@ final class Daemon implements AutoCloseable {
         }
         workers.add(run("send", () -> repeat(SEND_MILLIS, () -> send(sending))));
         Unattended unattended = desk.unattended();
-        workers.add(run("answer", () -> repeat(SEND_MILLIS, () -> answer(unattended))));
+        Waking waking = desk.waking();
+        workers.add(run("answer", () -> repeat(SEND_MILLIS, () -> answer(unattended) | wake(waking))));
     }
 
     /** Answers by itself and sends, until nothing is left to do now. */
     void answer(Outgoing outgoing) {
         Unattended unattended = desk.unattended();
+        Waking waking = desk.waking();
         Sending sending = desk.sending(outgoing);
         boolean more = true;
         while (more) {
-            boolean answered = answer(unattended);
-            more = send(sending) || answered;
+            more = answer(unattended) | wake(waking) | send(sending);
         }
     }
 
@@ -130,6 +133,12 @@ final class Daemon implements AutoCloseable {
         List<PolicyAct> acts = unattended.work();
         acts.forEach(Daemon::log);
         return !acts.isEmpty();
+    }
+
+    private static boolean wake(Waking waking) {
+        List<SubmissionId> told = waking.work();
+        told.forEach(id -> LOG.warn("The on-call person is told about {}.", id));
+        return !told.isEmpty();
     }
 
     private static void log(PolicyAct act) {

@@ -36,6 +36,26 @@ final class Consistency {
         c.judgesExist();
         c.offsets();
         c.unattended();
+        c.hours();
+    }
+
+    private void hours() {
+        HourRules h = rules.hours();
+        if (h.shifts().stream().allMatch(s -> s.days().isEmpty())) {
+            faults.in(h, "there is no shift: nobody would ever be there", "name days, from and until of one at least");
+        }
+        h.onCall().ifPresent(o -> own(o, o.address()));
+        h.handoverTo().ifPresent(to -> own(h, to));
+        if (!h.consoleAddress().matches("https?://[^\\s/]+(/\\S*)?")) {
+            faults.in(h, "console_address is no address of a page", "for example https://tidegate.example");
+        }
+    }
+
+    /** What comes from there is never answered, so that we do not write to ourselves in a circle. */
+    private void own(Object place, String address) {
+        if (!rules.service().ownAddresses().contains(address)) {
+            faults.in(place, "'" + address + "' is not among own_addresses", "add it to service.yaml");
+        }
     }
 
     private void unattended() {

@@ -24,6 +24,7 @@ public record Rules(
         RoleRules roles,
         RetentionRules retention,
         ServiceRules service,
+        HourRules hours,
         Texts texts) {
 
     /** Reads a rules folder; all faults at once. */

@@ -1,9 +1,7 @@
 package org.tidegate.rules;
 
 import java.time.Duration;
-import java.time.LocalTime;
 import java.util.List;
-import java.util.Optional;
 
 @Doc("The service itself: what it is called, what it promises, whom it wakes.")
 public record ServiceRules(
@@ -32,10 +30,6 @@ public record ServiceRules(
 
         @Doc("Replies to one address a day at most.") @Range(min = 1, max = 100)
         int repliesPerAddress,
-
-        @Doc("Start of the staffed day, clinic's zone.") LocalTime shiftStart,
-        @Doc("End of the staffed day, clinic's zone.") LocalTime shiftEnd,
-        @Doc("Address that wakes the on-call person.") Optional<String> onCallAddress,
 
         @Doc("Languages of the letters, BCP 47; the first serves where a participant's has no texts.")
         List<String> languages) {}

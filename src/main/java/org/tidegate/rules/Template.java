@@ -38,6 +38,9 @@ public record Template(String text) {
             "to",
             "span",
             "host",
+            "link",
+            "needed_by",
+            "shift_start",
             "phone");
 
     /** Known of every booked test. */

@@ -1,6 +1,5 @@
 package org.tidegate.rules;
 
-import java.time.Duration;
 import java.util.Collections;
 import java.util.EnumSet;
 import java.util.List;
@@ -29,10 +28,8 @@ public record UnattendedRules(
         @Doc("Write only where the free text is no more than a covering note.")
         boolean requireCoveringNote,
 
-        @Doc("Faults that wake the on-call person.") List<DiscrepancyCode> wakeFor,
-
-        @Doc("Wake again for the same submission only after this time.")
-        Duration wakeAgainAfter) {
+        @Doc("Faults for which the on-call person is told at once; how, says hours.yaml.")
+        List<DiscrepancyCode> wakeFor) {
 
     /** Faults that a machine measures and a participant can mend; all others are judged by a person. */
     static final Set<DiscrepancyCode> MEASURED = Collections.unmodifiableSet(EnumSet.of(

@@ -1,6 +1,7 @@
 package org.tidegate.store;
 
 import java.sql.SQLException;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.HashMap;
@@ -8,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.tidegate.finding.DiscrepancyCode;
 import org.tidegate.work.MessageId;
 import org.tidegate.work.Submission;
 import org.tidegate.work.SubmissionId;
@@ -46,6 +48,26 @@ public final class Submissions {
                 ALL + " WHERE state IN (" + marks + ") ORDER BY due, id",
                 r -> read(r, messages.getOrDefault(r.number("id"), List.of())),
                 codes);
+    }
+
+    /** Held for this discrepancy, by the codes of the assessment that stands. */
+    public List<Submission> heldFor(DiscrepancyCode code) {
+        return tx.list(
+                "SELECT s.id, s.state, s.test, s.urgent, s.arrived, s.due, s.savable, s.needed_by, s.assessment, s.version"
+                        + " FROM submissions s JOIN assessments a ON a.submission = s.id AND a.number = s.assessment"
+                        + " WHERE s.state = 'held' AND ',' || a.codes || ',' LIKE ? ORDER BY s.id",
+                this::read,
+                "%,hold:" + code.code() + ",%");
+    }
+
+    /** What waits for a person and is needed in {@code from … until}, the second exclusive; what is needed first comes first. */
+    public List<Submission> neededIn(Instant from, Instant until) {
+        return tx.list(
+                ALL + " WHERE state IN ('held', 'to-read', 'read') AND needed_by >= ? AND needed_by < ?"
+                        + " ORDER BY needed_by, id",
+                this::read,
+                from,
+                until);
     }
 
     /** In the order of their first messages. */

@@ -36,6 +36,11 @@ public enum SubmissionState {
         return this == HELD || this == WAITING;
     }
 
+    /** Whether the next step is one of our own people's. */
+    public boolean waitsForAPerson() {
+        return this == HELD || this == TO_READ || this == READ;
+    }
+
     /** Whether only assessments have moved it so far, so that a new assessment may move it again. */
     public boolean movedByAssessment() {
         return this == ASIDE || this == HELD || this == TO_READ;

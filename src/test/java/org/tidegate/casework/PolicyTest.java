@@ -94,8 +94,7 @@ class PolicyTest {
                 LIVE.lettersPerAddress(),
                 LIVE.requireDmarcPass(),
                 LIVE.requireCoveringNote(),
-                LIVE.wakeFor(),
-                LIVE.wakeAgainAfter());
+                LIVE.wakeFor());
     }
 
     private static Policy.Facts facts(String holds, String flags, Optional<LeftReason> refused, int letters) {

@@ -38,8 +38,12 @@ final class SampleDesk implements AutoCloseable {
     private final Desk desk;
 
     SampleDesk(Path folder, Instant now) throws IOException {
+        this(folder, now, Rules.bundled());
+    }
+
+    SampleDesk(Path folder, Instant now, Rules rules) throws IOException {
         clock.now = now;
-        desk = Desk.open(DeskConfig.embedded(folder, Rules.bundled(), clock));
+        desk = Desk.open(DeskConfig.embedded(folder, rules, clock));
         BookResult.Read book = (BookResult.Read) BookReader.read(Path.of("sample-mailbox/appointments.csv"));
         desk.books().replace(book.book(), UserId.DAEMON);
     }

@@ -40,7 +40,20 @@ class RuleFaultsTest {
             checks.yaml;     judged_by: [operator;     judged_by: [opertor;             judged_by names the unknown role 'opertor'
             limits.yaml;     parts: 500;               parts: many;                     'many' is not a whole number
             service.yaml;    replies_per_address: 5;   replies_per_address: 0;          0 is out of range
-            service.yaml;    shift_start: "07:00";     shift_start: seven;              'seven' is not a time of day
+            hours.yaml;      from: "07:00";            from: seven;                     'seven' is not a time of day
+            hours.yaml;      days: [monday;            days: [moonday;                  'moonday' is not one of friday, monday
+            hours.yaml;      days: [monday, tuesday, wednesday, thursday, friday, saturday, sunday]; days: []; there is no shift
+            hours.yaml;      zone: Europe/London;      zone: Skarra;                    'Skarra' is not a time zone
+            hours.yaml;      address: on-call@;        address: nobody@;                is not among own_addresses (add it to service.yaml)
+            hours.yaml;      https://tidegate;         tidegate;                        console_address is no address of a page
+            hours.yaml;      again_after: PT1H;        again_after: hourly;             'hourly' is not a duration such as
+            hours.yaml;      it came at {received};    it came from {name};             {name} does not stand in a notice (only link
+            unattended.yaml; ask_for: [no-photo;       ask_for: [urgent-words;          ask_for names 'urgent-words', which a person judges (only measured faults:
+            unattended.yaml; ask_for: [no-photo;       ask_for: [late;                  ask_for names 'late', which a person judges
+            unattended.yaml; leave_to_people: [urgent-words; leave_to_people: [no-id;   'no-id' stands in ask_for and in leave_to_people (keep one)
+            unattended.yaml; letters_per_address: 3;   letters_per_address: 6;          letters_per_address is more than replies_per_address
+            unattended.yaml; letters_per_address: 3;   letters_per_address: 0;          0 is out of range
+            unattended.yaml; ask: true;                ask: maybe;                      'maybe' is not true or false
             service.yaml;    languages: [en, es, fr, pl]; languages: [en, no];          'no' is a number, date or truth value
             matching.yaml;   match_at: 0.99;           match_at: 99;                    99.0 is out of range (from 0.0 to 1.0)
             retention.yaml;  messages: P90D;           messages: 90;                    '90' is not a period

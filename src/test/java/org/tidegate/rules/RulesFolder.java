@@ -10,9 +10,9 @@ import java.util.List;
 import java.util.stream.Stream;
 
 /** A copy of the live rules to damage. */
-record RulesFolder(Path path) {
+public record RulesFolder(Path path) {
 
-    static RulesFolder copyTo(Path target) throws IOException {
+    public static RulesFolder copyTo(Path target) throws IOException {
         Path live = Path.of("rules");
         try (Stream<Path> all = Files.walk(live)) {
             for (Path p : all.toList()) {
@@ -28,7 +28,7 @@ record RulesFolder(Path path) {
     }
 
     /** Replaces the first occurrence of {@code from}, which must be there. */
-    RulesFolder edit(String file, String from, String to) {
+    public RulesFolder edit(String file, String from, String to) {
         try {
             String text = Files.readString(path.resolve(file));
             assertThat(text).as(file).contains(from);
@@ -49,6 +49,18 @@ record RulesFolder(Path path) {
             }
         }
         throw new IllegalArgumentException(text + " is not in " + file);
+    }
+
+    /** The sample's morning is night: people are there from 13:00 to 21:00. */
+    public static Rules night(Path target) throws IOException {
+        return copyTo(target)
+                .edit("hours.yaml", "from: \"07:00\"", "from: \"13:00\"")
+                .edit("hours.yaml", "until: \"19:00\"", "until: \"21:00\"")
+                .rules();
+    }
+
+    public Rules rules() {
+        return ((RulesResult.Loaded) Rules.load(path)).rules();
     }
 
     List<RuleFault> faults() {
