@@ -109,7 +109,7 @@ final class Daemon implements AutoCloseable {
         workers.add(run("send", () -> repeat(SEND_MILLIS, () -> send(sending))));
         Unattended unattended = desk.unattended();
         Waking waking = desk.waking();
-        workers.add(run("answer", () -> repeat(SEND_MILLIS, () -> answer(unattended) | wake(waking))));
+        workers.add(run("answer", () -> repeat(SEND_MILLIS, () -> wake(waking) || answer(unattended))));
     }
 
     /** Answers by itself and sends, until nothing is left to do now. */
@@ -119,7 +119,7 @@ final class Daemon implements AutoCloseable {
         Sending sending = desk.sending(outgoing);
         boolean more = true;
         while (more) {
-            more = answer(unattended) | wake(waking) | send(sending);
+            more = wake(waking) || answer(unattended) || send(sending);
         }
     }
 
