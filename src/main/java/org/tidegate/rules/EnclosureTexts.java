@@ -11,7 +11,8 @@ public record EnclosureTexts(
         @Doc("What happened, as labels of the drawing.") Events events,
         @Doc("What each clock says.") Clues clues,
 
-        @Doc("The window and the limit as clock times.") @Requires({"photograph_from", "photograph_until", "send_by"})
+        @Doc("The window and the limit, counted from the test and as clock times.")
+        @Requires({"photograph_from", "photograph_until", "send_by"})
         Template rule,
 
         @Doc("What follows from the clocks.") Verdicts verdicts,

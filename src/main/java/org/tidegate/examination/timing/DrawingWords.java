@@ -51,7 +51,7 @@ interface DrawingWords {
 
         @Override
         public String photograph(String from, String until) {
-            return "photograph " + from + "–" + until;
+            return "time for the photo " + from + "–" + until;
         }
 
         @Override

@@ -14,15 +14,19 @@ import org.tidegate.rules.Template;
 /** What follows from the clocks, in a participant's language: each verdict, then the figures that prove it. */
 record EnclosureVerdicts(EnclosureTexts.Verdicts texts, TimeJudgement judgement) {
 
-    List<String> sentences() {
-        List<String> all = new ArrayList<>();
+    /** A verdict with the sentences that tell its figures. */
+    record Said(String verdict, List<String> figures) {}
+
+    List<Said> told() {
+        List<Said> all = new ArrayList<>();
         judgement.photo().ifPresent(v -> {
-            all.add(photo(v).text());
-            all.addAll(figures(v, texts.photoAtLeast(), texts.photoAtMost(), Optional.of(texts.photoBefore())));
+            List<String> figures =
+                    figures(v, texts.photoAtLeast(), texts.photoAtMost(), Optional.of(texts.photoBefore()));
+            judgement.phoneClock().ifPresent(c -> figures.add(phone(c)));
+            all.add(new Said(photo(v).text(), figures));
         });
-        all.add(sent().text());
-        all.addAll(figures(judgement.sent(), texts.mailAtLeast(), texts.mailAtMost(), Optional.empty()));
-        judgement.phoneClock().ifPresent(c -> all.add(phone(c)));
+        all.add(new Said(
+                sent().text(), figures(judgement.sent(), texts.mailAtLeast(), texts.mailAtMost(), Optional.empty())));
         return all;
     }
 
@@ -50,9 +54,15 @@ record EnclosureVerdicts(EnclosureTexts.Verdicts texts, TimeJudgement judgement)
         };
     }
 
-    /** The conclusions that count from the test; others, such as from a slot's end, stand in the rule. */
+    /**
+     * The conclusions that count from the test; others, such as from a slot's end, stand in the rule. None where the clocks contradict each
+     * other in several ways.
+     */
     private static List<String> figures(WindowVerdict v, Template atLeast, Template atMost, Optional<Template> before) {
         List<String> figures = new ArrayList<>();
+        if (v.derivation().stream().anyMatch(s -> s.clue().equals(Telling.ALTERNATIVE))) {
+            return figures;
+        }
         for (DerivationStep step : v.derivation()) {
             boolean upper = step.from().equals(Event.TEST);
             if (!step.clue().equals(Telling.CONCLUSION) || !(upper || step.to().equals(Event.TEST))) {

@@ -77,6 +77,14 @@ final class Journey {
         return Stream.concat(hops, signatures.clues().stream()).toList();
     }
 
+    /** The stamps that prove nothing: of hops that {@link #doubtful} names. */
+    List<Constraint> doubtfulStamps() {
+        return IntStream.range(0, doubtful())
+                .boxed()
+                .flatMap(k -> hopClue(k).stream())
+                .toList();
+    }
+
     /** A time written on the way, before which the message was sent. */
     record Stamp(Instant time, String place, String words) {}
 

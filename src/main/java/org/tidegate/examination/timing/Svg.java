@@ -54,11 +54,12 @@ final class Svg {
     }
 
     /** Lines of at most the width, broken between words. */
-    static List<String> wrapped(String text, int size, int width) {
+    static List<String> wrapped(String text, int size, boolean bold, int width) {
+        double wide = (bold ? CHARACTER : IN_A_LINE) * size;
         List<String> lines = new ArrayList<>();
         StringBuilder line = new StringBuilder();
         for (String word : text.split(" ", -1)) {
-            if (!line.isEmpty() && (line.length() + 1 + word.length()) * IN_A_LINE * size > width) {
+            if (!line.isEmpty() && (line.length() + 1 + word.length()) * wide > width) {
                 lines.add(line.toString());
                 line.setLength(0);
             }

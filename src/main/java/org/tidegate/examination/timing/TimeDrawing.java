@@ -12,6 +12,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.tidegate.finding.Clock;
 import org.tidegate.finding.Clue;
+import org.tidegate.finding.Event;
 import org.tidegate.finding.WindowVerdict;
 import org.tidegate.finding.WindowVerdict.DerivationStep;
 import org.tidegate.rules.TimingRules;
@@ -61,7 +62,21 @@ public final class TimeDrawing {
                 .clues(c, judgement.governing()).stream()
                         .flatMap(clue ->
                                 DrawnClue.of(clue, proofs.stream().anyMatch(step -> uses(step, clue))).stream())
+                        .sorted(Comparator.comparing(TimeDrawing::lane))
                         .toList();
+    }
+
+    /** As things went: the test, the photo, the mail's journey, our clock. */
+    private static int lane(DrawnClue c) {
+        return switch (c.clock().kind()) {
+            case CLINIC -> 0;
+            case WORDS -> 1;
+            case PHONE -> 2;
+            case SATELLITE -> 3;
+            case OTHER_SERVER ->
+                4 + (c.event().kind() == Event.Kind.SIGNED ? 1_000 : c.event().index());
+            case OWN_SERVER -> Integer.MAX_VALUE;
+        };
     }
 
     private static boolean uses(DerivationStep step, Clue clue) {
@@ -71,7 +86,8 @@ public final class TimeDrawing {
         boolean lower = clue.lo().isPresent()
                 && step.from().equals(clue.later())
                 && step.to().equals(clue.earlier());
-        return step.clue().equals(clue.place()) && (upper || lower);
+        boolean softens = step.from().equals(Event.EPOCH) && step.to().equals(Event.SENT);
+        return step.clue().equals(clue.place()) && (upper || lower || softens);
     }
 
     /** The drawing as an SVG document, {@code width} pixels wide. */
@@ -117,8 +133,8 @@ public final class TimeDrawing {
                 bottom - HEADER + 4,
                 "fill=\"url(#" + id + ")\" stroke=\"#444\"");
         svg.line(limit, HEADER - 4, limit, bottom, "stroke=\"#000\" stroke-width=\"2\" stroke-dasharray=\"6 4\"");
-        svg.label(from, 14, SIZE, true, words.photograph(clock(w.from()), clock(w.until())), scale.width());
-        svg.label(limit, 30, SIZE, true, words.sendBy(clock(w.sendBy())), scale.width());
+        svg.label(from, 14, SIZE, true, words.photograph(edge(w.from()), edge(w.until())), scale.width());
+        svg.label(limit, 30, SIZE, true, words.sendBy(edge(w.sendBy())), scale.width());
     }
 
     private void lane(Svg svg, TimeScale scale, LaneRows lane, int y) {
@@ -216,6 +232,11 @@ public final class TimeDrawing {
         Optional<String> from = c.from().map(this::clock);
         Optional<String> to = c.to().map(this::clock);
         return (from.map(t -> "from " + t).orElse("") + to.map(t -> " to " + t).orElse(" on")).strip();
+    }
+
+    /** An edge of a window: seconds only where there are some. */
+    private String edge(Instant time) {
+        return (time.getEpochSecond() % 60 == 0 ? MINUTE : TIME).format(LocalDateTime.ofInstant(time, zone));
     }
 
     private String clock(Instant time) {

@@ -98,12 +98,16 @@ public final class TimeJudge {
                 .filter(d -> SamePhone.made(envelope(message).mailProgram(), picture, rules));
     }
 
-    /** The clues of the best-founded network of one photo, or of the first message where there is none: what a drawing shows. */
+    /**
+     * What a drawing shows: the clues of the best-founded network of one photo, or of the first message where there is none, and the
+     * mail servers' stamps that prove nothing.
+     */
     public List<Clue> clues(TimeCase c, Optional<PhotoRef> photo) {
         TestClues test = new TestClues(c.test(), rules, wording(c));
         MessageEvidence message = c.messages().get(photo.map(PhotoRef::message).orElse(0));
         Journey journey = journey(c, message);
         List<Constraint> clues = shared(Assumptions.allowed(test.clues(stated(c, test)), rules), journey);
+        clues.addAll(journey.doubtfulStamps());
         photo.map(p -> message.findings().pictures().get(p.picture())).ifPresent(picture -> {
             Optional<HeaderDate> date = samePhoneDate(message, picture);
             Capture capture = Capture.of(picture);
