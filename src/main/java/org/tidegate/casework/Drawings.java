@@ -6,8 +6,11 @@ import org.tidegate.examination.Assessment;
 import org.tidegate.examination.AssessmentInput;
 import org.tidegate.examination.Assessor;
 import org.tidegate.examination.checks.Standing;
+import org.tidegate.examination.timing.Enclosure;
 import org.tidegate.examination.timing.Outage;
+import org.tidegate.examination.timing.TimeCase;
 import org.tidegate.examination.timing.TimeDrawing;
+import org.tidegate.examination.timing.TimeJudgement;
 import org.tidegate.finding.Findings;
 import org.tidegate.rules.Rules;
 import org.tidegate.store.Store;
@@ -34,11 +37,28 @@ public final class Drawings {
 
     /** Empty where there are no time verdicts, or where a message is forgotten. */
     public Optional<TimeDrawing> of(SubmissionId id) {
-        return store.read(tx ->
-                tx.submissions().find(id).flatMap(s -> reader.assessment(tx, s).flatMap(a -> draw(tx, s, a))));
+        return evidence(id).map(e -> TimeDrawing.of(e.times(), e.judgement(), rules.timing()));
     }
 
-    private Optional<TimeDrawing> draw(Tx tx, Submission s, Assessment a) {
+    /** The page for a participant who disputes, in the booked language (SVG, A4); empty as {@link #of}. */
+    public Optional<String> enclosure(SubmissionId id) {
+        return evidence(id)
+                .map(e -> new Enclosure(
+                                e.times(),
+                                e.judgement(),
+                                rules,
+                                e.times().test().appointment().language().orElse(""))
+                        .svg());
+    }
+
+    private record Evidence(TimeCase times, TimeJudgement judgement) {}
+
+    private Optional<Evidence> evidence(SubmissionId id) {
+        return store.read(tx ->
+                tx.submissions().find(id).flatMap(s -> reader.assessment(tx, s).flatMap(a -> evidence(tx, s, a))));
+    }
+
+    private Optional<Evidence> evidence(Tx tx, Submission s, Assessment a) {
         List<Findings> messages = reader.findings(tx, s);
         if (messages.size() < s.messages().size()) {
             return Optional.empty();
@@ -48,6 +68,6 @@ public final class Drawings {
                 .toList();
         Standing standing = Standing.fresh();
         AssessmentInput input = new AssessmentInput(messages, book.tests(tx), standing, outages, Optional.empty());
-        return a.time().flatMap(time -> assessor.timeCase(input, a).map(c -> TimeDrawing.of(c, time, rules.timing())));
+        return a.time().flatMap(time -> assessor.timeCase(input, a).map(c -> new Evidence(c, time)));
     }
 }

@@ -46,9 +46,20 @@ class PictureController {
     @GetMapping("/submissions/{id}/timeline.svg")
     ResponseEntity<byte[]> timeline(@PathVariable long id, @RequestParam(defaultValue = "false") boolean narrow) {
         return drawings.of(new SubmissionId(id))
-                .map(d -> d.svg(narrow ? NARROW : WIDE))
-                .map(svg -> answer(MediaType.valueOf("image/svg+xml"), svg.getBytes(StandardCharsets.UTF_8)))
+                .map(d -> drawn(d.svg(narrow ? NARROW : WIDE)))
                 .orElseThrow(() -> new ResponseStatusException(HttpStatus.NOT_FOUND));
+    }
+
+    /** The page for a participant who disputes: to be printed, or saved and sent along. */
+    @GetMapping("/submissions/{id}/times.svg")
+    ResponseEntity<byte[]> enclosure(@PathVariable long id) {
+        return drawings.enclosure(new SubmissionId(id))
+                .map(PictureController::drawn)
+                .orElseThrow(() -> new ResponseStatusException(HttpStatus.NOT_FOUND));
+    }
+
+    private static ResponseEntity<byte[]> drawn(String svg) {
+        return answer(MediaType.valueOf("image/svg+xml"), svg.getBytes(StandardCharsets.UTF_8));
     }
 
     private static ResponseEntity<byte[]> answer(MediaType type, byte[] content) {

@@ -27,6 +27,7 @@ record Route(HttpMethod method, String path, Set<Permission> any) {
             get("/find", TRIAGE, AUDIT),
             get("/submissions/{id}", TRIAGE, AUDIT),
             get("/submissions/{id}/timeline.svg", TRIAGE, AUDIT),
+            get("/submissions/{id}/times.svg", TRIAGE, AUDIT),
             get("/submissions/{id}/messages/{message}/picture", TRIAGE, AUDIT),
             post("/submissions/{id}/claim", TRIAGE),
             post("/submissions/{id}/put-back", TRIAGE),

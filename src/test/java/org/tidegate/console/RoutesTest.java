@@ -32,6 +32,7 @@ class RoutesTest {
             Map.entry("GET /find", "ORALD"),
             Map.entry("GET /submissions/{id}", "ORALD"),
             Map.entry("GET /submissions/{id}/timeline.svg", "ORALD"),
+            Map.entry("GET /submissions/{id}/times.svg", "ORALD"),
             Map.entry("GET /submissions/{id}/messages/{message}/picture", "ORALD"),
             Map.entry("POST /submissions/{id}/claim", "ORL"),
             Map.entry("POST /submissions/{id}/put-back", "ORL"),
