@@ -31,6 +31,11 @@ public final class SignIns {
         record("sign-in-failed", user(claimed).map(User::id).orElse(NOBODY), how);
     }
 
+    /** Where no name was claimed. */
+    public void failedNameless(String how) {
+        record("sign-in-failed", NOBODY, how);
+    }
+
     public void left(UserId who) {
         record("signed-out", who, "person");
     }

@@ -9,11 +9,13 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
 import org.tidegate.casework.Desk;
 import org.tidegate.console.Passwords;
 import org.tidegate.work.Role;
 import org.tidegate.work.User;
 import org.tidegate.work.UserId;
+import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -48,12 +50,21 @@ final class UserCommand implements Callable<Integer> {
             defaultValue = "")
     private String displayName = "";
 
-    @Option(
-            names = "--password-file",
-            required = true,
-            paramLabel = "FILE",
-            description = "File whose first line is the password, 12 characters or more.")
-    private Path passwordFile = Path.of("");
+    @ArgGroup(multiplicity = "1")
+    private Password secret = new Password();
+
+    static final class Password {
+        @Option(
+                names = "--password-file",
+                paramLabel = "FILE",
+                description = "File whose first line is the password, 12 characters or more.")
+        private @Nullable Path file;
+
+        @Option(
+                names = "--no-password",
+                description = "Signs in at the provider of --openid-issuer only; NAME is the claim's value there.")
+        private boolean none;
+    }
 
     @Option(names = "--inactive", description = "May not sign in any more; the history keeps the name.")
     private boolean inactive;
@@ -72,7 +83,7 @@ final class UserCommand implements Callable<Integer> {
         if (List.of(UserId.DAEMON, UserId.POLICY).contains(new UserId(name))) {
             throw new Refusal("'" + name + "' is the program's own name in the ledger; choose another.");
         }
-        String hash = Passwords.encode(password());
+        String hash = secret.file == null ? Passwords.NONE : Passwords.encode(password(secret.file));
         Set<Role> all = new TreeSet<>(roles);
         String shown = displayName.isBlank() ? name : displayName;
         try (Desk desk = storeOption.open(rulesOption.load())) {
@@ -90,7 +101,7 @@ final class UserCommand implements Callable<Integer> {
         return 0;
     }
 
-    private String password() {
+    private static String password(Path passwordFile) {
         try {
             String password = Files.readString(passwordFile, StandardCharsets.UTF_8)
                     .lines()

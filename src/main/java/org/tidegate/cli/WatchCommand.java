@@ -42,6 +42,9 @@ final class WatchCommand implements Callable<Integer> {
     @Mixin
     private SendingOptions sending = new SendingOptions();
 
+    @Mixin
+    private OpenIdOptions openId = new OpenIdOptions();
+
     @Option(names = "--drain", description = "Stop when the mailbox is empty and everything is examined.")
     private boolean drain;
 
@@ -122,7 +125,7 @@ final class WatchCommand implements Callable<Integer> {
             end.await();
             return;
         }
-        try (ConsoleServer console = ConsoleServer.start(host, port, desk, rules, Clock.systemUTC())) {
+        try (ConsoleServer console = ConsoleServer.start(host, port, desk, rules, Clock.systemUTC(), openId.openId())) {
             print("The console is at " + console.address());
             daemon.start(!takeOnly);
             end.await();

@@ -2,6 +2,7 @@ package org.tidegate.console;
 
 import java.time.Clock;
 import java.util.Map;
+import java.util.Optional;
 import org.springframework.boot.SpringApplication;
 import org.springframework.boot.WebApplicationType;
 import org.springframework.boot.builder.SpringApplicationBuilder;
@@ -53,13 +54,21 @@ public final class ConsoleServer implements AutoCloseable {
      * @throws PortTaken where another program listens there
      */
     public static ConsoleServer start(String host, int port, Desk desk, Rules rules, Clock clock) {
+        return start(host, port, desk, rules, clock, Optional.empty());
+    }
+
+    /** As above; people may sign in at a provider too. */
+    public static ConsoleServer start(
+            String host, int port, Desk desk, Rules rules, Clock clock, Optional<OpenId> openId) {
         SpringApplication application = new SpringApplicationBuilder(ConsoleConfiguration.class)
                 .web(WebApplicationType.SERVLET)
                 .logStartupInfo(false)
                 .registerShutdownHook(false)
                 .bannerMode(org.springframework.boot.Banner.Mode.OFF)
-                .properties(settings(host, port))
+                .properties(settings(host, port, openId.isPresent()))
                 .initializers(context -> register((GenericApplicationContext) context, desk, rules, clock))
+                .initializers(context -> openId.ifPresent(
+                        provider -> ((GenericApplicationContext) context).registerBean(OpenId.class, () -> provider)))
                 .build();
         try {
             return new ConsoleServer(application.run(), host);
@@ -68,14 +77,15 @@ public final class ConsoleServer implements AutoCloseable {
         }
     }
 
-    private static Map<String, Object> settings(String host, int port) {
+    /** A strict cookie would be lost on the way back from a provider; changes need the form's token in any case. */
+    private static Map<String, Object> settings(String host, int port, boolean fromProvider) {
         return Map.ofEntries(
                 Map.entry("server.address", host),
                 Map.entry("server.port", port),
                 Map.entry("server.servlet.session.timeout", "30m"),
                 Map.entry("server.servlet.session.cookie.name", "tidegate"),
                 Map.entry("server.servlet.session.cookie.http-only", true),
-                Map.entry("server.servlet.session.cookie.same-site", "strict"),
+                Map.entry("server.servlet.session.cookie.same-site", fromProvider ? "lax" : "strict"),
                 Map.entry("server.error.include-stacktrace", "never"),
                 Map.entry("spring.thymeleaf.prefix", "classpath:/console/templates/"),
                 Map.entry("spring.web.resources.static-locations", "classpath:/console/static/"),

@@ -6,6 +6,9 @@ import org.springframework.security.crypto.password.PasswordEncoder;
 /** How passwords are kept: Argon2id (RFC 9106). */
 public final class Passwords {
 
+    /** What no password matches. */
+    public static final String NONE = "";
+
     private Passwords() {}
 
     static PasswordEncoder encoder() {

@@ -3,6 +3,7 @@ package org.tidegate.console;
 import java.time.Clock;
 import java.util.Arrays;
 import java.util.List;
+import org.springframework.beans.factory.ObjectProvider;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 import org.springframework.security.config.annotation.web.builders.HttpSecurity;
@@ -30,8 +31,10 @@ class Security {
                     + " connect-src 'self'; form-action 'self'; frame-ancestors 'none'; base-uri 'none'";
 
     @Bean
-    SecurityFilterChain chain(HttpSecurity http, SignIns people, Rights rights, Clock clock) {
+    SecurityFilterChain chain(
+            HttpSecurity http, SignIns people, Rights rights, Clock clock, ObjectProvider<OpenId> provider) {
         SignInGuard guard = new SignInGuard(people, clock);
+        provider.ifAvailable(p -> new OpenIdSignIn(p, people, rights).allow(http));
         return http.authorizeHttpRequests(Security::routes)
                 .formLogin(f -> f.loginPage("/sign-in")
                         .successHandler(guard::succeeded)
