@@ -5,10 +5,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import org.junit.jupiter.api.Test;
 import org.tidegate.render.TestScene;
 
-/** A handful of rendered pictures; {@link PictureMeasure} measures on many. */
+/** A handful of rendered pictures, as many as {@code simulation.share} asks for; {@link PictureMeasure} measures on many. */
 class RenderedScenesTest {
 
-    private static final int PICTURES = 8;
+    private static final int WHOLE = 80;
+    private static final int PICTURES =
+            (int) Math.max(4, WHOLE * Double.parseDouble(System.getProperty("simulation.share", "0.1")));
+    private static final int MISSES = Math.max(1, PICTURES / 20);
 
     @Test
     void findWhatLiesThere() {
@@ -16,9 +19,9 @@ class RenderedScenesTest {
         for (int seed = 0; seed < PICTURES; seed++) {
             tally.add(TestScene.draw(seed, false, 0.5));
         }
-        assertThat(tally.found).as("" + tally).isGreaterThanOrEqualTo(tally.withCassette - 1);
-        assertThat(tally.countRight).as("" + tally).isGreaterThanOrEqualTo(PICTURES - 1);
-        assertThat(tally.documentRight).as("" + tally).isGreaterThanOrEqualTo(PICTURES - 1);
+        assertThat(tally.found).as("" + tally).isGreaterThanOrEqualTo(tally.withCassette - MISSES);
+        assertThat(tally.countRight).as("" + tally).isGreaterThanOrEqualTo(PICTURES - MISSES);
+        assertThat(tally.documentRight).as("" + tally).isGreaterThanOrEqualTo(PICTURES - MISSES);
         assertThat(tally.readable).as("" + tally).isEqualTo(PICTURES);
         assertThat(tally.blankFalse).as("" + tally).isZero();
     }
