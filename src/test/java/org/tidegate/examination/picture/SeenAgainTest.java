@@ -2,10 +2,7 @@ package org.tidegate.examination.picture;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.awt.Graphics2D;
-import java.awt.RenderingHints;
 import java.awt.image.BufferedImage;
-import java.awt.image.RescaleOp;
 import java.nio.charset.StandardCharsets;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
@@ -27,14 +24,7 @@ class SeenAgainTest {
     private int files;
 
     static Stream<Arguments> copies() {
-        return Stream.of(
-                Arguments.of("quality 40", (UnaryOperator<BufferedImage>) i -> recompressed(i, 0.4)),
-                Arguments.of("half size", (UnaryOperator<BufferedImage>) i -> half(i)),
-                Arguments.of("5 % off every edge", (UnaryOperator<BufferedImage>) i -> crop(i, 0.05, 0.05)),
-                Arguments.of("5 % off the left", (UnaryOperator<BufferedImage>) i -> crop(i, 0.05, 0)),
-                Arguments.of("brightness + 20 %", (UnaryOperator<BufferedImage>) i -> brighter(i, 1.2)),
-                Arguments.of("quarter turn", (UnaryOperator<BufferedImage>) i -> Orientation.upright(i, 6)),
-                Arguments.of("mirrored", (UnaryOperator<BufferedImage>) i -> Orientation.upright(i, 2)));
+        return Copies.ALL.entrySet().stream().map(e -> Arguments.of(e.getKey(), e.getValue()));
     }
 
     @ParameterizedTest(name = "{0}")
@@ -76,34 +66,5 @@ class SeenAgainTest {
 
     private Fingerprints print(BufferedImage image) {
         return fingerprinter.of(new byte[] {(byte) files++}, Optional.of(image));
-    }
-
-    private static BufferedImage recompressed(BufferedImage image, double quality) {
-        byte[] jpeg = TestPictures.jpeg(image, quality, false);
-        return new PictureDecoder(12_000_000)
-                .decode(jpeg, PictureFormat.JPEG, 1)
-                .image()
-                .orElseThrow();
-    }
-
-    private static BufferedImage half(BufferedImage image) {
-        BufferedImage out = new BufferedImage(image.getWidth() / 2, image.getHeight() / 2, BufferedImage.TYPE_INT_RGB);
-        Graphics2D g = out.createGraphics();
-        g.setRenderingHint(RenderingHints.KEY_INTERPOLATION, RenderingHints.VALUE_INTERPOLATION_BILINEAR);
-        g.drawImage(image, 0, 0, out.getWidth(), out.getHeight(), null);
-        g.dispose();
-        return out;
-    }
-
-    private static BufferedImage crop(BufferedImage image, double left, double others) {
-        int w = image.getWidth();
-        int h = image.getHeight();
-        int x = (int) (w * left);
-        int y = (int) (h * others);
-        return Shrink.toLongSide(image.getSubimage(x, y, (int) (w * (1 - others)) - x, h - 2 * y), w + h);
-    }
-
-    private static BufferedImage brighter(BufferedImage image, double by) {
-        return new RescaleOp((float) by, 0, null).filter(image, null);
     }
 }
