@@ -71,7 +71,7 @@ public record PictureFinding(
     public record Legibility(double sharpness, double brightness, double clipped, boolean readable, List<String> why) {}
 
     /**
-     * @param box corners of the cassette in pixels, clockwise from its top left
+     * @param box corners of the cassette in pixels of the picture as it came, upright; clockwise from its top left
      * @param kit the kit whose geometry fits best
      * @param lines by line name: C, T, …
      */
@@ -89,6 +89,7 @@ public record PictureFinding(
      * @param present whether an identity document is in view
      * @param judged false where the picture did not let anyone judge it
      * @param box its corners
+     * @param zone corners of its machine-readable zone; empty where none was read
      * @param mrz lines of a machine-readable zone as read, ICAO 9303
      * @param bearer whom the zone names; empty unless all its check digits hold
      */
@@ -97,11 +98,12 @@ public record PictureFinding(
             boolean judged,
             double confidence,
             List<Corner> box,
+            List<Corner> zone,
             List<String> mrz,
             Optional<Bearer> bearer) {
 
         public static DocumentFinding notJudged() {
-            return new DocumentFinding(false, false, 0, List.of(), List.of(), Optional.empty());
+            return new DocumentFinding(false, false, 0, List.of(), List.of(), List.of(), Optional.empty());
         }
     }
 

@@ -73,7 +73,8 @@ public final class DocumentFinder {
             }
         }
         boolean present = best >= rules.documentAt();
-        return new DocumentFinding(present, true, best, present ? box : List.of(), List.of(), Optional.empty());
+        return new DocumentFinding(
+                present, true, best, present ? box : List.of(), List.of(), List.of(), Optional.empty());
     }
 
     /** Between the two formats, with room for perspective. */

@@ -96,7 +96,7 @@ public final class PictureExaminer {
     private PictureFinding finding(
             Attachment file, PictureFormat format, FileFacts said, Decoded decoded, Fingerprinter fingerprinter) {
         Kind kind = KindTeller.tell(file, format, said, decoded);
-        Scene scene = kind == Kind.DECORATION ? Scene.unseen() : scene(decoded.picture());
+        Scene scene = kind == Kind.DECORATION ? Scene.unseen() : scene(decoded);
         return new PictureFinding(
                 file.path(),
                 file.fileName(),
@@ -116,8 +116,11 @@ public final class PictureExaminer {
                 EditSigns.of(said));
     }
 
-    private Scene scene(Optional<FinePicture> picture) {
-        return picture.map(scenes::read).orElseGet(Scene::unseen);
+    private Scene scene(Decoded decoded) {
+        return decoded.picture()
+                .map(p -> scenes.read(p)
+                        .scaled((double) decoded.width() / p.working().getWidth()))
+                .orElseGet(Scene::unseen);
     }
 
     private List<CaptureClue> times(FileFacts said, Optional<String> fileName) {

@@ -40,11 +40,14 @@ public final class SceneDrawing {
         Graphics2D g = out.createGraphics();
         g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
         g.drawImage(image, 0, 0, null);
-        g.setStroke(new BasicStroke(Math.max(2f, image.getWidth() / 300f)));
+        double scale = (double) image.getWidth() / Math.max(1, finding.width());
+        g.scale(scale, scale);
+        g.setStroke(new BasicStroke((float) (Math.max(2, image.getWidth() / 300) / scale)));
         for (CassetteFinding cassette : finding.cassettes()) {
             outline(g, cassette.box(), CASSETTE);
         }
         outline(g, finding.document().box(), DOCUMENT);
+        outline(g, finding.document().zone(), DOCUMENT);
         g.dispose();
         return out;
     }

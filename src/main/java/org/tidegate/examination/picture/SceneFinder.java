@@ -37,7 +37,13 @@ final class SceneFinder implements SceneReader {
     private DocumentFinding withZone(DocumentFinding card, FinePicture picture) {
         return zones.read(picture)
                 .map(zone -> new DocumentFinding(
-                        true, true, 1, card.present() ? card.box() : zone.box(), zone.lines(), zone.bearer()))
+                        true,
+                        true,
+                        1,
+                        card.present() ? card.box() : zone.box(),
+                        zone.box(),
+                        zone.lines(),
+                        zone.bearer()))
                 .orElse(card);
     }
 }
