@@ -30,7 +30,16 @@ final class DateFinder implements Finder {
                 && line.glued(at)
                 && line.glued(at - 1)
                 && line.isNumber(at - 2)
-                && !slashBetween;
+                && !slashBetween
+                && !fourAndFour(line, at - 2);
+    }
+
+    /** Time and date without signs inside, a slash between: 1026/0705. */
+    static boolean fourAndFour(Line line, int at) {
+        return line.isSign(at + 1, "/")
+                && line.token(at).digits() == 4
+                && line.isNumber(at + 2)
+                && line.token(at + 2).digits() == 4;
     }
 
     private static void parts(Line line, int at, Candidates out) {

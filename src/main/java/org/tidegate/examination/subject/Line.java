@@ -9,21 +9,23 @@ final class Line {
 
     private final TracedText text;
     private final List<Token> tokens;
+    private final Lexicon lexicon;
     private final Meaning[] meanings;
     private final List<List<Lexicon.Match>> matches = new ArrayList<>();
 
     Line(TracedText text, List<Token> tokens, Lexicon lexicon) {
         this.text = text;
         this.tokens = tokens;
+        this.lexicon = lexicon;
         meanings = new Meaning[tokens.size()];
         for (int i = 0; i < meanings.length; i++) {
             Token t = tokens.get(i);
             meanings[i] = t.isWord() ? lexicon.word(t) : Meaning.NONE;
-            matches.add(matchesAt(i, lexicon));
+            matches.add(matchesAt(i));
         }
     }
 
-    private List<Lexicon.Match> matchesAt(int i, Lexicon lexicon) {
+    private List<Lexicon.Match> matchesAt(int i) {
         if (!tokens.get(i).isWord()) {
             return List.of();
         }
@@ -51,6 +53,11 @@ final class Line {
     /** What the word at {@code i} means by itself; nothing outside the line. */
     Meaning meaning(int i) {
         return i >= 0 && i < meanings.length ? meanings[i] : Meaning.NONE;
+    }
+
+    /** What a part of a word means by itself. */
+    Meaning known(String key) {
+        return lexicon.word(key);
     }
 
     /** Meanings of the phrases that start at {@code i}, the longest first. */

@@ -71,6 +71,9 @@ final class NameFinder {
             run.join(" ");
             return i + 1;
         }
+        if (line.isSign(i, "/") && line.glued(i) && line.isWord(i + 1) && line.glued(i + 1) && run.slash(i + 1)) {
+            return i + 1;
+        }
         if (line.isSign(i, ",") && line.isWord(i + 1) && run.comma(line.is(i + 1, WordKind.SUFFIX))) {
             return i + 1;
         }

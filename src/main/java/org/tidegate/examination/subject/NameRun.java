@@ -7,6 +7,7 @@ final class NameRun {
 
     private static final double NOT_A_NAME = 2.6;
     private static final double CALENDAR_WORD = 0.7;
+    private static final double SLASHED = 0.9;
     private static final double[] BY_WORDS = {4, 1.6, 0, 0, 0.3, 0.8, 1.6, 2.4};
 
     private final Line line;
@@ -194,6 +195,13 @@ final class NameRun {
 
     void dot() {
         text.append('.');
+    }
+
+    /** Between words of a name where nothing else parts them: MORAY/JEAN. */
+    boolean slash(int next) {
+        join(" ");
+        penalties += SLASHED;
+        return line.meaning(next).unknown();
     }
 
     /** A comma once, between surname and given names, or before a suffix. */

@@ -2,6 +2,8 @@ package org.tidegate.examination.subject;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
 
 /**
  * A way to say the time.
@@ -14,6 +16,8 @@ import java.util.List;
  */
 record SpokenPattern(List<String> elements, int minutes, int spoken, boolean rough, long languages) {
 
+    private static final String HOUR = "{h}";
+
     static SpokenPattern of(String pattern, String formula, long languages) {
         int spoken = formula.endsWith("-m") ? -1 : formula.endsWith("m") ? 1 : 0;
         String fixed = formula.replaceAll("^~|[+-]m$", "");
@@ -24,7 +28,7 @@ record SpokenPattern(List<String> elements, int minutes, int spoken, boolean rou
     /** The words as tokens have them as keys. */
     private static List<String> elements(String pattern) {
         return Arrays.stream(pattern.split(" "))
-                .map(e -> e.startsWith("{") ? e : Fold.key(e))
+                .map(e -> e.contains("{") ? e : Fold.key(e))
                 .toList();
     }
 
@@ -37,8 +41,28 @@ record SpokenPattern(List<String> elements, int minutes, int spoken, boolean rou
         return elements.get(0).startsWith("{");
     }
 
+    /** One word that holds the hour: {@code halb{h}}. */
+    boolean compound() {
+        String first = elements.get(0);
+        return elements.size() == 1 && first.contains(HOUR) && !first.equals(HOUR);
+    }
+
+    /** The hour's part of such a word, empty where it is not this pattern's. */
+    Optional<String> hourIn(String word) {
+        String form = elements.get(0);
+        int slot = form.indexOf(HOUR);
+        String before = form.substring(0, slot);
+        String behind = form.substring(slot + HOUR.length());
+        boolean fits = word.length() > before.length() + behind.length()
+                && word.startsWith(before)
+                && word.endsWith(behind);
+        return fits
+                ? Optional.of(word.substring(before.length(), word.length() - behind.length()))
+                : Optional.empty();
+    }
+
     boolean hasHour() {
-        return elements.stream().anyMatch(e -> e.equalsIgnoreCase("{h}"));
+        return elements.stream().anyMatch(e -> e.toLowerCase(Locale.ROOT).contains(HOUR));
     }
 
     int time(int hour, int spokenMinutes) {

@@ -16,6 +16,9 @@ final class SpokenTimes implements Finder {
     /** Patterns that begin with a number, by the word behind it; under "" those with another number there. */
     private final Map<String, List<SpokenPattern>> bySecondWord = new HashMap<>();
 
+    /** Patterns of one word: полдесятого, halbneun, οκτώμισι. */
+    private final List<SpokenPattern> compounds = new ArrayList<>();
+
     SpokenTimes() {
         long languages = 0;
         for (Resources.Row row : Resources.rows("spoken-times.txt")) {
@@ -25,7 +28,9 @@ final class SpokenTimes implements Finder {
             }
             SpokenPattern pattern = SpokenPattern.of(row.key(), row.value(), languages);
             String first = pattern.elements().get(0);
-            if (pattern.startsWithSlot()) {
+            if (pattern.compound()) {
+                compounds.add(pattern);
+            } else if (pattern.startsWithSlot()) {
                 String second = pattern.elements().get(1);
                 put(bySecondWord, second.startsWith("{") ? "" : second, pattern);
             } else {
@@ -43,6 +48,7 @@ final class SpokenTimes implements Finder {
         fixed(line, at, out);
         if (line.isWord(at)) {
             run(line, at, byFirstWord.get(line.token(at).key()), out);
+            compound(line, at, out);
         }
         if (line.isNumber(at)) {
             numberFirst(line, at, 1, out);
@@ -71,6 +77,15 @@ final class SpokenTimes implements Finder {
             for (SpokenPattern p : patterns) {
                 new Run(line, p, out).match(0, at, at, new Said(-1, 0, 0));
             }
+        }
+    }
+
+    private void compound(Line line, int at, Candidates out) {
+        for (SpokenPattern p : compounds) {
+            p.hourIn(line.token(at).key())
+                    .map(line::known)
+                    .filter(p::takes)
+                    .ifPresent(m -> new Run(line, p, out).emit(at, at + 1, new Said(m.number(), 0, 0)));
         }
     }
 

@@ -204,7 +204,10 @@ final class TimeFinder implements Finder {
 
     private static Optional<Digits> compact(Line line, int at) {
         Token t = line.token(at);
-        boolean apart = !line.isSign(at + 1, ".:/") || !line.glued(at + 1) || !line.isNumber(at + 2);
+        boolean apart = !line.isSign(at + 1, ".:/")
+                || !line.glued(at + 1)
+                || !line.isNumber(at + 2)
+                || DateFinder.fourAndFour(line, at);
         if (t.digits() < 3 || t.digits() > 4 || t.number() % 100 > 59 || t.number() / 100 > 23 || !apart) {
             return Optional.empty();
         }
