@@ -49,7 +49,7 @@ class SubjectCorpusTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = "later-lines.csv")
+    @ValueSource(strings = {"later-lines.csv", "latest-lines.csv"})
     void readsLinesWrittenLater(String file) throws IOException {
         CorpusScore score = CorpusScore.of(CorpusLine.own(file), ownBook());
         System.out.println("Lines written later, " + file + ": " + score);

@@ -19,6 +19,8 @@ final class Lexicon {
     /** Folded words of so few letters mean something only where they are spelled with their accents. */
     private static final int LONGEST_EXACT = 3;
 
+    private static final String TEST = "test";
+
     private final Map<String, Meaning> words;
     private final Set<String> spellings;
     private final Map<String, List<Phrase>> phrases;
@@ -74,6 +76,9 @@ final class Lexicon {
     /** Hồ is not the Italian ho, nor Lam the Vietnamese làm: accents that are there, and those of short words, must be right. */
     Meaning word(Token t) {
         Meaning m = word(t.key());
+        if (m.unknown() && compoundOfTest(t.key())) {
+            return word(TEST);
+        }
         if (m.kinds() == 0) {
             return m;
         }
@@ -109,6 +114,11 @@ final class Lexicon {
             }
         }
         return t;
+    }
+
+    /** Testitulos, Koronatest. */
+    private static boolean compoundOfTest(String key) {
+        return key.length() >= 2 * TEST.length() && (key.startsWith(TEST) || key.endsWith(TEST));
     }
 
     /** Length of the longest known word of an unspaced script that {@code text} starts with. */

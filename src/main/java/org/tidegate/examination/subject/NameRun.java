@@ -164,6 +164,9 @@ final class NameRun {
         if (shortDay(i, m) && line.isSign(i + 1, "-") && line.glued(i + 1)) {
             return NOT_A_NAME * share;
         }
+        if (m.calendar() && Tokenizer.unspaced(line.token(i).text().codePointAt(0))) {
+            return NOT_A_NAME * share;
+        }
         boolean day = m.month() == 0 || m.number() >= 0 || line.isNumber(i + 1) || line.isNumber(i - 1);
         return (m.calendar() || m.number() >= 0) && day ? CALENDAR_WORD * share : 0.2 * share;
     }
@@ -218,8 +221,13 @@ final class NameRun {
         return true;
     }
 
+    /** One word that holds given and family name: 付雪琴, JonasQuist. */
+    private boolean wholeName() {
+        return full == 1 && (text().indexOf(' ') > 0 || text.length() > 1 && Tokenizer.unspaced(text.codePointAt(0)));
+    }
+
     double cost() {
-        int words = full < 2 ? Math.min(2, full + particles + (text().indexOf(' ') > 0 ? 1 : 0)) : full;
+        int words = full < 2 ? Math.min(2, full + particles + (wholeName() ? 1 : 0)) : full;
         double base = BY_WORDS[Math.min(words, BY_WORDS.length - 1)];
         if (words == 1 && initials > 0) {
             base = 0.3;

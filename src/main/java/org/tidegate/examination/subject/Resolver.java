@@ -36,9 +36,9 @@ final class Resolver {
         ClockTime clock = period.map(p -> time.within(p.value())).orElse(time);
         List<Resolved> all = new ArrayList<>();
         List<Day> days = days(date, weekday);
-        int half = 0;
-        for (LocalTime option : clock.options()) {
-            for (Day day : days) {
+        for (Day day : days) {
+            int half = 0;
+            for (LocalTime option : clock.within(day.hours()).options()) {
                 LocalDateTime stated = day.date().atTime(option);
                 if (day.nightOnly() && !night(stated)) {
                     continue;
@@ -49,13 +49,19 @@ final class Resolver {
                         + lag(wall, date.isPresent() || weekday.isPresent())
                         + weekdayCost(day.date(), weekday);
                 all.add(new Resolved(wall, cost));
+                half++;
             }
-            half++;
         }
         return all;
     }
 
-    private record Day(LocalDate date, boolean nightOnly, double cost) {}
+    /** @param hours as a mask, 0 for all */
+    private record Day(LocalDate date, boolean nightOnly, int hours, double cost) {
+
+        Day(LocalDate date, double cost) {
+            this(date, false, 0, cost);
+        }
+    }
 
     private List<Day> days(Optional<StatedDate> date, Optional<Days> weekday) {
         LocalDate today = arrival.toLocalDate();
@@ -65,24 +71,24 @@ final class Resolver {
         } else if (weekday.isPresent()) {
             int back = Math.floorMod(
                     today.getDayOfWeek().getValue() - weekday.get().value(), 7);
-            days.add(new Day(today.minusDays(back), false, 0));
-            days.add(new Day(today.minusDays(back - 7L), false, 1));
+            days.add(new Day(today.minusDays(back), 0));
+            days.add(new Day(today.minusDays(back - 7L), 1));
         } else {
-            days.add(new Day(today, false, 0));
-            days.add(new Day(today.minusDays(1), false, 0.2));
-            days.add(new Day(today.plusDays(1), false, 0.6));
+            days.add(new Day(today, 0));
+            days.add(new Day(today.minusDays(1), 0.2));
+            days.add(new Day(today.plusDays(1), 0.6));
         }
         return days;
     }
 
     private static void addOption(StatedDate.Option option, LocalDate today, List<Day> days) {
         if (option instanceof StatedDate.Relative r) {
-            days.add(new Day(today.plusDays(r.days()), r.nightOnly(), r.cost()));
+            days.add(new Day(today.plusDays(r.days()), r.nightOnly(), r.hours(), r.cost()));
             return;
         }
         StatedDate.Calendar c = (StatedDate.Calendar) option;
         LocalDate date = c.month() == 0 ? dayOfMonth(c.day(), today) : nearest(c, today);
-        days.add(new Day(date, false, c.cost()));
+        days.add(new Day(date, c.cost()));
     }
 
     /** The day of that number nearest to today. */
@@ -147,6 +153,6 @@ final class Resolver {
             return Math.min(UNLIKELY, 1.5 + 0.25 * -hours);
         }
         double old = Math.max(0, hours - 2);
-        return Math.min(dated ? 4 : 6, 0.12 * old);
+        return dated ? Math.min(2, 0.01 * old) : Math.min(6, 0.12 * old);
     }
 }

@@ -53,12 +53,9 @@ record SpokenPattern(List<String> elements, int minutes, int spoken, boolean rou
         int slot = form.indexOf(HOUR);
         String before = form.substring(0, slot);
         String behind = form.substring(slot + HOUR.length());
-        boolean fits = word.length() > before.length() + behind.length()
-                && word.startsWith(before)
-                && word.endsWith(behind);
-        return fits
-                ? Optional.of(word.substring(before.length(), word.length() - behind.length()))
-                : Optional.empty();
+        boolean fits =
+                word.length() > before.length() + behind.length() && word.startsWith(before) && word.endsWith(behind);
+        return fits ? Optional.of(word.substring(before.length(), word.length() - behind.length())) : Optional.empty();
     }
 
     boolean hasHour() {

@@ -53,6 +53,7 @@ final class SpokenTimes implements Finder {
         if (line.isNumber(at)) {
             numberFirst(line, at, 1, out);
         }
+        BareHours.find(line, at, out);
         int longest = 0;
         for (Lexicon.Match m : line.matches(at)) {
             boolean number = m.meaning().number() >= 0 || Run.named(m.meaning()) > 0;
@@ -167,9 +168,9 @@ final class SpokenTimes implements Finder {
             int minutes = pattern.time(Math.max(0, said.hour()), said.minute());
             boolean known = said.hour() > 12 || said.hour() < 0 || minutes >= 13 * 60;
             double cost =
-                    0.4 + 0.6 * said.digits() + (pattern.elements().size() < 3 ? 0.3 : 0) + (pattern.rough() ? 1.5 : 0);
+                    0.4 + 0.4 * said.digits() + (pattern.elements().size() < 3 ? 0.3 : 0) + (pattern.rough() ? 1.5 : 0);
             out.add(new Candidate(
-                    Candidate.Field.TIME, from, to, cost - 0.2 * (to - from), ClockTime.of(minutes, known)));
+                    Candidate.Field.TIME, from, to, cost - 0.25 * (to - from), ClockTime.of(minutes, known)));
             if (pattern.rough()) {
                 out.add(Candidate.skip(from, to, 0.3));
             }

@@ -25,8 +25,9 @@ record StatedDate(List<Option> options) implements Candidate.Value {
      *
      * @param days from the day of arrival
      * @param nightOnly the night before: yesterday's evening or today's small hours
+     * @param hours of the day that the word names, as a mask, 0 for all: this evening
      */
-    record Relative(int days, boolean nightOnly, double cost) implements Option {}
+    record Relative(int days, boolean nightOnly, int hours, double cost) implements Option {}
 
     static StatedDate of(Option... options) {
         return new StatedDate(List.of(options));

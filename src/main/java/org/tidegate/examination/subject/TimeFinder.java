@@ -12,6 +12,8 @@ final class TimeFinder implements Finder {
     /** The time of the photo or the reading is taken for the test's only where there is no other. */
     private static final double OTHER = 0.9;
 
+    private static final double ZONE_FIRST = 0.2;
+
     /** Words shorter than this before digits make a code. */
     private static final int SHORTEST_BEFORE_TIME = 4;
 
@@ -23,11 +25,29 @@ final class TimeFinder implements Finder {
 
     @Override
     public void find(Line line, int at, Candidates out) {
+        if (line.isWord(at)) {
+            zoneFirst(line, at, out);
+            return;
+        }
         if (!line.isNumber(at) || insideLongerNumber(line, at)) {
             return;
         }
         Optional<Digits> found = separated(line, at).or(() -> compact(line, at)).or(() -> hourOnly(line, at));
         found.ifPresent(d -> add(line, at, d, out));
+    }
+
+    /** UTC+8 16:20, Lagos time 10:05. */
+    private void zoneFirst(Line line, int at, Candidates out) {
+        for (Zones.Found z : zones.after(line, at)) {
+            int from = line.isSign(z.end(), ":") ? z.end() + 1 : z.end();
+            if (line.isNumber(from) && z.cost() == 0) {
+                separated(line, from).or(() -> compact(line, from)).ifPresent(d -> {
+                    ClockTime time = ClockTime.of(d.hour() * 60 + d.minute(), d.hour() > 12 || d.leadingZero())
+                            .in(z.zone(), z.text());
+                    out.add(new Candidate(Candidate.Field.TIME, at, d.end(), d.cost() - ZONE_FIRST, time));
+                });
+            }
+        }
     }
 
     /** Hour and minute up to a token, before am or pm and the like. */
@@ -90,7 +110,8 @@ final class TimeFinder implements Finder {
         if (line.after(at, WordKind.DATE_CUE) && !line.after(at, WordKind.TIME_CUE)) {
             cost += 0.8;
         }
-        if (line.after(at, WordKind.OTHER_TIME)) {
+        int cue = line.after(at, WordKind.TIME_CUE) ? at - 1 : at;
+        if (line.after(at, WordKind.OTHER_TIME) || line.after(cue, WordKind.OTHER_TIME)) {
             cost += OTHER;
         }
         return line.isSign(end, "%°€$£") ? cost + 4 : cost;
@@ -168,6 +189,10 @@ final class TimeFinder implements Finder {
         boolean unit = line.length(at + 1, WordKind.HOUR_UNIT) == 1
                 && line.token(at + 1).text().length() <= 6;
         if (unit && line.isSign(at + 2, ".") && line.isNumber(at + 3)) {
+            return at + 3;
+        }
+        boolean twice = sign && line.glued(at + 1) && line.isSign(at + 2, SEPARATORS) && line.glued(at + 2);
+        if (twice && line.isNumber(at + 3) && line.glued(at + 3)) {
             return at + 3;
         }
         if (!sign && !unit || !line.isNumber(at + 2)) {

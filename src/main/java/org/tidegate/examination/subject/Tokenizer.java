@@ -7,6 +7,8 @@ import java.util.function.ToIntFunction;
 /** Cuts cleaned text into tokens; letters and digits part company, unspaced scripts are cut at the words that the lexicon knows. */
 final class Tokenizer {
 
+    private static final int SHORTEST_CUT = 3;
+
     private final ToIntFunction<String> knownPrefix;
 
     /** @param knownPrefix length of the longest known word that an unspaced text starts with, 0 for none */
@@ -121,14 +123,31 @@ final class Tokenizer {
         };
     }
 
+    /** Length of the known word there; a letter or two of an alphabet are a word only where the run ends behind them. */
+    private int knownAt(String s, int i) {
+        int known = knownPrefix.applyAsInt(s.substring(i, Math.min(s.length(), i + 8)));
+        boolean whole = known >= SHORTEST_CUT
+                || i + known >= s.length()
+                || !unspaced(s.codePointAt(i + known))
+                || !alphabet(s.codePointAt(i));
+        return whole ? known : 0;
+    }
+
+    private static boolean alphabet(int c) {
+        return switch (Character.UnicodeScript.of(c)) {
+            case THAI, LAO, KHMER, MYANMAR -> true;
+            default -> false;
+        };
+    }
+
     private int unspacedEnd(String s, int start) {
-        int known = knownPrefix.applyAsInt(s.substring(start, Math.min(s.length(), start + 8)));
+        int known = knownAt(s, start);
         if (known > 0) {
             return start + known;
         }
         int i = start;
         while (i < s.length() && unspaced(s.codePointAt(i))) {
-            if (i > start && knownPrefix.applyAsInt(s.substring(i, Math.min(s.length(), i + 8))) > 0) {
+            if (i > start && knownAt(s, i) > 0) {
                 break;
             }
             i += Character.charCount(s.codePointAt(i));

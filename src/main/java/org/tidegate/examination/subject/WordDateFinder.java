@@ -26,7 +26,8 @@ final class WordDateFinder implements Finder {
         for (Lexicon.Match m : line.matches(at)) {
             relative(at, m, out);
             Meaning meaning = m.meaning();
-            if (meaning.weekday() > 0) {
+            boolean code = line.isNumber(at + 1) && line.glued(at + 1) && m.length() == 1;
+            if (meaning.weekday() > 0 && !code) {
                 out.add(day(Candidate.Field.WEEKDAY, line, at, m.length(), meaning.weekday()));
             }
             if (meaning.hours() != 0) {
@@ -50,15 +51,19 @@ final class WordDateFinder implements Finder {
     private static void relative(int at, Lexicon.Match m, Candidates out) {
         int end = at + m.length();
         if (m.meaning().is(WordKind.LAST_NIGHT)) {
-            StatedDate night = StatedDate.of(new Relative(-1, true, 0), new Relative(0, true, 0.2));
+            StatedDate night = StatedDate.of(new Relative(-1, true, 0, 0), new Relative(0, true, 0, 0.2));
             out.add(new Candidate(Candidate.Field.DATE, at, end, -0.3 * m.length(), night));
             return;
         }
         Integer days = m.meaning().dayOffset();
         if (days != null) {
+            int hours = m.meaning().hours();
             StatedDate date = StatedDate.of(
-                    new Relative(days, false, 0), new Relative(days - 1, false, 1), new Relative(days + 1, false, 1.5));
-            out.add(new Candidate(Candidate.Field.DATE, at, end, days > 0 ? 0.8 : 0, date));
+                    new Relative(days, false, hours, 0),
+                    new Relative(days - 1, false, hours, 2),
+                    new Relative(days + 1, false, hours, 2.5));
+            double cost = (days > 0 ? 0.8 : 0) - 0.3 * (m.length() - 1);
+            out.add(new Candidate(Candidate.Field.DATE, at, end, cost, date));
         }
     }
 

@@ -13,6 +13,9 @@ final class ZoneTable {
     static final Set<String> TIME_WORDS =
             Set.of("time", "tid", "tijd", "zeit", "timen", "tiden", "saati", "laikas", "czasu");
 
+    /** Parts of a country there, of a pier's name here. */
+    private static final Set<String> DIRECTIONS = Set.of("North", "South", "West");
+
     private ZoneTable() {}
 
     static Map<String, String> abbreviations() {
@@ -23,7 +26,8 @@ final class ZoneTable {
         Map<String, String> places = new LinkedHashMap<>();
         for (String id : new TreeSet<>(ZoneId.getAvailableZoneIds())) {
             int slash = id.lastIndexOf('/');
-            if (slash > 0 && !id.startsWith("Etc/") && !id.startsWith("System")) {
+            boolean place = slash > 0 && !id.startsWith("Etc/") && !id.startsWith("System");
+            if (place && !DIRECTIONS.contains(id.substring(slash + 1))) {
                 places.put(id.substring(slash + 1).replace('_', ' '), id);
             }
         }

@@ -32,8 +32,8 @@ class LabelledSetsTest {
     private static Stream<Arguments> sets() {
         double share = Double.parseDouble(System.getProperty("simulation.share", "0.1"));
         Stream<Arguments> small = Stream.of(Arguments.of("dataset1", 0.97), Arguments.of("fake1000", 0.0));
-        Stream<Arguments> large =
-                Stream.of(Arguments.of("dataset2", 0.97), Arguments.of("dataset3", 0.90), Arguments.of("dataset4", 0.97));
+        Stream<Arguments> large = Stream.of(
+                Arguments.of("dataset2", 0.97), Arguments.of("dataset3", 0.90), Arguments.of("dataset4", 0.97));
         return share < 1 ? small : Stream.concat(small, large);
     }
 

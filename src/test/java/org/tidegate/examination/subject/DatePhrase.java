@@ -37,19 +37,26 @@ record DatePhrase(String language, String text, LocalDateTime reference, LocalDa
     private static final Set<String> OF_DAYS = Set.of("Day", "Hour", "Minute", "Second");
 
     static Stream<DatePhrase> all(Path folder) throws IOException {
-        return Stream.concat(duckling(folder), dateparser(folder)).filter(DatePhrase::applicable).distinct();
+        return Stream.concat(duckling(folder), dateparser(folder))
+                .filter(DatePhrase::applicable)
+                .distinct();
     }
 
     private static Stream<DatePhrase> duckling(Path folder) throws IOException {
         return rows(folder.resolve("duckling-datetime.tsv"))
                 .filter(r -> OF_DAYS.contains(r.get(2)))
                 .map(r -> new DatePhrase(
-                        r.get(0), r.get(3), DUCKLING, LocalDateTime.parse(r.get(1)), r.get(2).equals("Day")));
+                        r.get(0),
+                        r.get(3),
+                        DUCKLING,
+                        LocalDateTime.parse(r.get(1)),
+                        r.get(2).equals("Day")));
     }
 
     private static Stream<DatePhrase> dateparser(Path folder) throws IOException {
         return rows(folder.resolve("dateparser-absolute.tsv"))
-                .filter(r -> r.get(0).equals("test_dates_parsing") && (r.size() < 5 || r.get(4).isBlank()))
+                .filter(r -> r.get(0).equals("test_dates_parsing")
+                        && (r.size() < 5 || r.get(4).isBlank()))
                 .filter(r -> r.get(1).endsWith(" dates"))
                 .map(r -> {
                     LocalDateTime meant = LocalDateTime.parse(r.get(3));
@@ -73,14 +80,14 @@ record DatePhrase(String language, String text, LocalDateTime reference, LocalDa
         return text.contains(String.valueOf(meant.getYear()));
     }
 
-    /** As a subject line says it: with a time where the phrase has none. */
+    /** As a subject line says it: behind an invented name, and with a time where the phrase has none. */
     String subject() {
-        return dayOnly ? text + " 12:00" : text;
+        return "Kirsten Bain, " + text + (dayOnly ? " 12:00" : "");
     }
 
     /** Wall time that the subject says. */
     LocalDateTime testTime() {
-        return dayOnly ? meant.toLocalDate().atTime(12, 0) : meant.withSecond(0);
+        return dayOnly ? meant.toLocalDate().atTime(12, 0) : meant.withSecond(0).withNano(0);
     }
 
     /** People write shortly after the test. */

@@ -23,8 +23,28 @@ class DatePhrasesTest {
             Path.of(System.getProperty("tidegate.data", "../shared/data")).resolve("linkage/date-phrases");
     private static final ZoneId HOME = ZoneId.of("Europe/London");
 
-    /** Reached so far, in percent; issue 5 asks for 70 of the first six. */
-    private static final Map<String, Integer> REACHED = Map.of("EN", 70, "ES", 70, "FR", 70, "DE", 70, "PT", 70, "PL", 70);
+    /** Reached so far, in percent; 70 are asked for in the first six. */
+    private static final Map<String, Integer> REACHED = Map.of(
+            "EN",
+            93,
+            "ES",
+            94,
+            "FR",
+            94,
+            "DE",
+            98,
+            "PT",
+            90,
+            "PL",
+            89,
+            "IT",
+            93,
+            "NL",
+            94,
+            "Russian",
+            100,
+            "Ukrainian",
+            100);
 
     private final SubjectReader reader = new SubjectReader(Rules.bundled());
 
@@ -40,7 +60,8 @@ class DatePhrasesTest {
                 of.add(p);
             }
         });
-        all.forEach((language, n) -> System.out.printf(Locale.ROOT, "Date phrases, %s: %.1f %% of %d%n", language, share(missed, language, n), n));
+        all.forEach((language, n) -> System.out.printf(
+                Locale.ROOT, "Date phrases, %s: %.1f %% of %d%n", language, share(missed, language, n), n));
         if (System.getProperty("phrases.missed") != null) {
             missed.values().forEach(l -> l.forEach(p -> System.out.println("missed: " + p + " " + read(p))));
         }
@@ -55,7 +76,11 @@ class DatePhrasesTest {
 
     private Optional<LocalDateTime> read(DatePhrase p) {
         StatedText text = new StatedText(
-                Optional.of(p.subject()), "", Optional.empty(), Optional.empty(), p.arrival().atZone(HOME).toInstant());
+                Optional.of(p.subject()),
+                "",
+                Optional.empty(),
+                Optional.empty(),
+                p.arrival().atZone(HOME).toInstant());
         return reader.read(text).get(0).testTime();
     }
 }
