@@ -11,6 +11,9 @@ final class Cleaner {
     /** Emoji and dingbats become this: a separator that is no letter of anything. */
     static final char BULLET = '•';
 
+    /** Marks on one letter (UAX 15, Stream-Safe Text Format: 30); sorting more of them costs the square of their number. */
+    private static final int MOST_MARKS = 30;
+
     private Cleaner() {}
 
     static TracedText clean(String original, int limit) {
@@ -37,7 +40,9 @@ final class Cleaner {
 
     private static int clusterEnd(String s, int from) {
         int i = from;
-        while (i < s.length() && Character.getType(s.codePointAt(i)) == Character.NON_SPACING_MARK) {
+        while (i < s.length()
+                && i - from < MOST_MARKS
+                && Character.getType(s.codePointAt(i)) == Character.NON_SPACING_MARK) {
             i += Character.charCount(s.codePointAt(i));
         }
         return i;

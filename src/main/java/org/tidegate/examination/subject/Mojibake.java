@@ -15,6 +15,9 @@ import java.util.Optional;
 final class Mojibake {
 
     private static final Charset WINDOWS = Charset.forName("windows-1252");
+    /** Longer runs are no words; without this bound a run of lead characters costs the square of its length. */
+    private static final int LONGEST_RUN = 100;
+
     /** First bytes of Latin, Greek, Cyrillic, Arabic and typographic characters, as Windows-1252 shows them. */
     private static final String LEADS = "ÂÃÄÅÆÎÏÐÑØÙáâ";
 
@@ -27,13 +30,11 @@ final class Mojibake {
         TracedText.Rewrite out = new TracedText.Rewrite(in);
         String s = in.text();
         int i = 0;
+        int end = 0;
         while (i < s.length()) {
-            int end = i;
-            while (end < s.length() && s.charAt(end) >= 0x80) {
-                end++;
-            }
-            Optional<String> repaired =
-                    end - i >= 2 && LEADS.indexOf(s.charAt(i)) >= 0 ? redecode(s.substring(i, end)) : Optional.empty();
+            end = i < end ? end : runEnd(s, i);
+            boolean candidate = end - i >= 2 && end - i <= LONGEST_RUN && LEADS.indexOf(s.charAt(i)) >= 0;
+            Optional<String> repaired = candidate ? redecode(s.substring(i, end)) : Optional.empty();
             if (repaired.isPresent()) {
                 out.append(repaired.get(), i);
                 i = end;
@@ -43,6 +44,14 @@ final class Mojibake {
             }
         }
         return out.done();
+    }
+
+    private static int runEnd(String s, int from) {
+        int end = from;
+        while (end < s.length() && s.charAt(end) >= 0x80) {
+            end++;
+        }
+        return end;
     }
 
     private static Optional<String> redecode(String run) {

@@ -8,6 +8,8 @@ import java.util.Locale;
 final class Sender {
 
     private static final int SHORTEST_INSIDE = 4;
+    /** More than the 64 octets of RFC 5321 section 4.5.3.1.1. */
+    private static final int LONGEST_LOCAL_PART = 100;
 
     private final List<String> words;
     private final String localPart;
@@ -18,7 +20,8 @@ final class Sender {
         tokenizer.tokens(display, 20).stream().filter(Token::isWord).forEach(t -> words.add(t.key()));
         String address = text.fromAddress().orElse("");
         int at = address.indexOf('@');
-        localPart = Fold.key(at < 0 ? address : address.substring(0, Math.min(at, 100)));
+        int end = Math.min(at < 0 ? address.length() : at, LONGEST_LOCAL_PART);
+        localPart = Fold.key(address.substring(0, end));
         for (String part : localPart.split("[^\\p{L}]+")) {
             if (part.length() > 1) {
                 words.add(part);
