@@ -65,6 +65,7 @@ public final class SubjectFuzz {
         Jazzer.main(List.of(
                         "--target_class=" + SubjectFuzz.class.getName(),
                         "--instrumentation_includes=org.tidegate.examination.subject.**",
+                        "--custom_hook_includes=org.tidegate.examination.subject.**",
                         "--reproducer_path=" + corpus,
                         "-artifact_prefix=" + corpus + "/",
                         "-max_len=" + MOST_CHARS,
