@@ -5,6 +5,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Function;
 import org.tidegate.examination.Assessment;
@@ -20,6 +21,8 @@ import org.tidegate.work.UserId;
 
 /** What every action has in common: one transaction, the right, the shown version, the claim, and the event. */
 final class Acting {
+
+    private static final User NOBODY = new User(UserId.DAEMON, "", Set.of(), "", false);
 
     private final Assessing assessing;
     private final CaseReader reader;
@@ -67,6 +70,13 @@ final class Acting {
                 .map(a -> step.take(new Case(tx, submission, a, who.id(), who, now())))
                 .orElseGet(() -> new ActionResult.Refused(
                         "forgotten", submission.id() + " is forgotten: its messages are gone."));
+    }
+
+    /** A submission to look at; empty where it is gone or forgotten. */
+    Optional<Case> seen(Tx tx, SubmissionId id) {
+        return tx.submissions()
+                .find(id)
+                .flatMap(s -> reader.assessment(tx, s).map(a -> new Case(tx, s, a, UserId.DAEMON, NOBODY, now())));
     }
 
     static ActionResult forbidden(User who, Permission needed) {

@@ -154,6 +154,11 @@ public final class Desk implements AutoCloseable {
         return new Reminding(store, acting, letters, notHeardFrom());
     }
 
+    /** Honest new times for those who will wait. */
+    public NewTimes newTimes() {
+        return new NewTimes(acting, letters);
+    }
+
     /** The observer's records. */
     public Observing observing() {
         return new Observing(acting);

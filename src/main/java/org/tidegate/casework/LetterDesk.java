@@ -2,9 +2,11 @@ package org.tidegate.casework;
 
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.tidegate.casework.Acting.Case;
 import org.tidegate.casework.LetterWriter.Written;
 import org.tidegate.finding.Findings;
@@ -21,6 +23,16 @@ import org.tidegate.work.UserId;
 
 /** Puts letters about submissions into the outbox. */
 final class LetterDesk {
+
+    /** Letters that settle something for the time being; the others leave a submission as it is. */
+    private static final Set<LetterKind> SETTLING = EnumSet.of(
+            LetterKind.REQUEST,
+            LetterKind.EXPIRED,
+            LetterKind.VOIDED,
+            LetterKind.REPEAT,
+            LetterKind.RESULT,
+            LetterKind.AMENDED,
+            LetterKind.WITHDRAWN);
 
     private final CaseReader reader;
     private final MessageVault vault;
@@ -136,7 +148,7 @@ final class LetterDesk {
     void comeBack(Tx tx, Submission s, LetterKind kind, UserId who) {
         SubmissionState back = kind.result() ? SubmissionState.READ : SubmissionState.HELD;
         boolean settled = s.state() == SubmissionState.WAITING || s.state() == SubmissionState.CLOSED;
-        if (!settled || kind.internal() || kind == LetterKind.ACKNOWLEDGEMENT || kind == LetterKind.REMINDER) {
+        if (!settled || !SETTLING.contains(kind)) {
             return;
         }
         if (!tx.submissions().save(s.in(back))) {

@@ -84,6 +84,17 @@ final class LetterWriter {
         return written(matter, letter.subject(), values, LetterSheet.filled(texts, values, letter.blocks()));
     }
 
+    /** To someone whose answer comes later than promised. */
+    Written newTime(Matter matter, Instant time, Instant now) {
+        LetterTexts texts = texts(matter);
+        Map<String, String> values = LetterValues.of(matter, rules);
+        boolean today = day(time).equals(day(now));
+        String clock = LetterValues.clock(time, rules);
+        values.put("new_time", today ? clock : day(time) + " " + clock);
+        Letter letter = texts.newTime();
+        return written(matter, letter.subject(), values, LetterSheet.filled(texts, values, letter.blocks()));
+    }
+
     /** To someone of whom nothing came, about a test whose clock times are known. */
     Written notHeard(TestRecord test, ClockTimes windows) {
         String asked = test.appointment().language().orElse("");

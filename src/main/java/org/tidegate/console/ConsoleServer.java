@@ -14,6 +14,7 @@ import org.tidegate.casework.Claiming;
 import org.tidegate.casework.Desk;
 import org.tidegate.casework.Drawings;
 import org.tidegate.casework.Judging;
+import org.tidegate.casework.NewTimes;
 import org.tidegate.casework.NotHeardFrom;
 import org.tidegate.casework.Observing;
 import org.tidegate.casework.OutboxDesk;
@@ -23,6 +24,7 @@ import org.tidegate.casework.Reminding;
 import org.tidegate.casework.Replying;
 import org.tidegate.casework.Rights;
 import org.tidegate.casework.SignIns;
+import org.tidegate.report.Outlook;
 import org.tidegate.rules.Rules;
 
 /** The web pages, on one address of this machine. */
@@ -107,6 +109,8 @@ public final class ConsoleServer implements AutoCloseable {
         context.registerBean(NotHeardFrom.class, desk::notHeardFrom);
         context.registerBean(Reminding.class, desk::reminding);
         context.registerBean(Observing.class, desk::observing);
+        context.registerBean(NewTimes.class, desk::newTimes);
+        context.registerBean(Outlook.class, () -> new Outlook(desk.store(), desk.casebook(), rules, clock));
         context.registerBean(Rights.class, desk::rights);
         context.registerBean(SignIns.class, desk::signIns);
         context.registerBean(Drawings.class, desk::drawings);

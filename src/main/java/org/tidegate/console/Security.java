@@ -32,7 +32,12 @@ class Security {
 
     @Bean
     SecurityFilterChain chain(
-            HttpSecurity http, SignIns people, Rights rights, Clock clock, ObjectProvider<OpenId> provider) {
+            HttpSecurity http,
+            SignIns people,
+            Rights rights,
+            Clock clock,
+            Presence presence,
+            ObjectProvider<OpenId> provider) {
         SignInGuard guard = new SignInGuard(people, clock);
         provider.ifAvailable(p -> new OpenIdSignIn(p, people, rights).allow(http));
         return http.authorizeHttpRequests(Security::routes)
@@ -42,9 +47,11 @@ class Security {
                         .permitAll())
                 .logout(l -> l.logoutUrl("/sign-out")
                         .addLogoutHandler((request, response, who) -> guard.left(who))
+                        .addLogoutHandler((request, response, who) -> presence.left(who))
                         .logoutSuccessUrl("/sign-in?out"))
                 .addFilterBefore(guard, UsernamePasswordAuthenticationFilter.class)
                 .addFilterAfter(new StillActive(people, rights), UsernamePasswordAuthenticationFilter.class)
+                .addFilterAfter(presence, StillActive.class)
                 .headers(h -> h.contentSecurityPolicy(c -> c.policyDirectives(POLICY))
                         .referrerPolicy(r -> r.policy(ReferrerPolicy.NO_REFERRER)))
                 .build();

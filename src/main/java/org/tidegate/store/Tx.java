@@ -52,6 +52,10 @@ public final class Tx {
         return new Observations(this);
     }
 
+    public Workload workload() {
+        return new Workload(this);
+    }
+
     public Reminders reminders() {
         return new Reminders(this);
     }

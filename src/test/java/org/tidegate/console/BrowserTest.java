@@ -130,6 +130,7 @@ class BrowserTest {
                 "outbox",
                 "registers",
                 "not-heard-from",
+                "horizon",
                 "find?words=x");
         for (String scheme : List.of("light", "dark")) {
             browser.look("screen", scheme);
@@ -155,7 +156,8 @@ class BrowserTest {
 
     @Test
     void nothingIsWiderThanASmallScreen() {
-        for (String page : List.of("queue", "submissions/1", "outbox", "registers", "not-heard-from", "find")) {
+        for (String page :
+                List.of("queue", "submissions/1", "outbox", "registers", "not-heard-from", "horizon", "find")) {
             browser.size(390, 844);
             browser.go(page);
             Object wide = browser.driver.executeScript("return document.documentElement.scrollWidth");

@@ -49,6 +49,9 @@ class RoutesTest {
             Map.entry("GET /outbox", "ORL"),
             Map.entry("POST /outbox/{letter}/recall", "ORL"),
             Map.entry("POST /outbox/{letter}/resolve", "ORL"),
+            Map.entry("GET /horizon", "ORL"),
+            Map.entry("POST /horizon/new-times", "ORL"),
+            Map.entry("POST /horizon/new-times/confirm", "ORL"),
             Map.entry("GET /not-heard-from", "ORL"),
             Map.entry("POST /not-heard-from/remind", "ORL"),
             Map.entry("POST /not-heard-from/remind/confirm", "ORL"),
@@ -78,6 +81,7 @@ class RoutesTest {
             Map.entry("kind", "no-id"),
             Map.entry("went", "true"),
             Map.entry("lot", "SK9999Z"),
+            Map.entry("people", "2"),
             Map.entry("from", "2026-05-04T06:00"),
             Map.entry("until", "2026-05-04T06:10"));
 
