@@ -10,6 +10,8 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** The {@code timing} command on the example of its own help. */
 class TimingCommandTest {
@@ -36,6 +38,22 @@ class TimingCommandTest {
         assertThat(ran.code()).isEqualTo(2);
         assertThat(ran.err()).contains("line 1 is no question of the right shape");
         assertThat(ran.out()).contains("\"id\":\"1\"");
+    }
+
+    /** What is no clue or window is named, and nothing is judged on it. */
+    @ParameterizedTest
+    @CsvSource(delimiter = ';', textBlock = """
+            "lo":"2026-05-04T07:28:00+01:00"; "lo":"2026-05-04T07:29:00+01:00"; "lo" lies above "hi"
+            "from":"PT20M";                   "from":"PT31M";                   "from" lies above "until"
+            "tolerance":"PT5S";               "tolerance":"-PT5S";              "tolerance" is negative
+            "until":"PT30M";                  "until":"PT9223372036854775807S"; beyond 146097 days
+            "until":"PT30M";                  "until":"soon";                   cannot be parsed
+            """)
+    void refusesWhatIsNoQuestion(String from, String to, String complaint) {
+        Ran ran = run(QUESTION.replace(from, to));
+        assertThat(ran.code()).isEqualTo(2);
+        assertThat(ran.out()).isEmpty();
+        assertThat(ran.err()).contains(complaint);
     }
 
     record Ran(int code, String out, String err) {}

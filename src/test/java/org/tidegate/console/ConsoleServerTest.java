@@ -105,6 +105,16 @@ class ConsoleServerTest {
     }
 
     @Test
+    void thePageOnTheTimesForTheParticipantCanBePrinted() throws Exception {
+        HttpClient client = client();
+        signIn(client, "a long password");
+        assertThat(get(client, "submissions/1").body()).contains("/submissions/1/times.svg");
+        HttpResponse<String> page = get(client, "submissions/1/times.svg");
+        assertThat(page.headers().firstValue("Content-Type").orElse("")).startsWith("image/svg+xml");
+        assertThat(page.body()).contains("How we judged the times of your test", "If you think that this is wrong");
+    }
+
+    @Test
     void theSubmissionShowsPhotoChecksAndDerivation() throws Exception {
         HttpClient client = client();
         signIn(client, "a long password");

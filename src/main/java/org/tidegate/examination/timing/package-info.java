@@ -9,9 +9,11 @@
  * missing zone, cancels out by itself. Clues are believed in order of {@link org.tidegate.examination.timing.Rank}, twice: at their word
  * and with every tolerance. A clue that misfits is stretched by at most its tolerance; one that no tolerance reconciles is set aside, and
  * its negative cycle named. Clues of one rank that contradict each other split the belief into one for each maximal consistent subset;
- * only what all prove is concluded. A photo without a zone is judged in one network for each zone in use; where it takes its zone from the
- * Date of the same phone, an {@code outside} must hold in all zones that a journey between photo and mail leaves open. What is stated in
- * words, in the message or on the cassette as the reader transcribed it, comes last.
+ * only what all prove is concluded, and each way out is told apart. A stamp without a zone gives no time; one of {@code -0000} gives the
+ * time, but not the zone. A photo without a zone is judged in one network for each zone in use; where it takes its zone from the Date of
+ * the same phone, an {@code outside} must hold in all zones that a journey between photo and mail leaves open; where the clinic's zone
+ * falls and another puts the photo into the window, the zone is said to be open and no clock is blamed. What is stated in words, in the
+ * message or on the cassette as the reader transcribed it, comes last.
  *
  * <p><b>Proof obligations.</b> {@code photo inside}: two paths at word, photo − test ≥ {@code read_from} − grace and ≤ {@code read_until}
  * + grace. {@code photo outside}: one path with every tolerance that misses the widened window, in every remaining zone. {@code sent

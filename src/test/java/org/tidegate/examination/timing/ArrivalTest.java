@@ -36,6 +36,19 @@ class ArrivalTest {
                 .isEmpty();
     }
 
+    /** A line without a zone gives no time: up to fourteen hours would be guessed (RFC 5322 §3.3 demands one). */
+    @Test
+    void isNotGuessedFromALineWithoutAZone() {
+        Envelope envelope =
+                envelope(Scene.timer("07:00:00+01:00").receivedWithoutZone("mx.skarrasound.example", "07:30:10"));
+        Instant delivered = Instant.parse("2026-05-04T06:31:00Z");
+        assertThat(Arrival.of(envelope, Optional.empty(), Scene.RULES.timing()).time())
+                .isEmpty();
+        assertThat(Arrival.of(envelope, Optional.of(delivered), Scene.RULES.timing())
+                        .time())
+                .contains(delivered);
+    }
+
     /** Private ranges of RFC 1918 and RFC 4193, and addresses just outside them. */
     @ParameterizedTest
     @CsvSource({

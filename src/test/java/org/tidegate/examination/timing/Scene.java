@@ -90,7 +90,14 @@ final class Scene {
     /** A Received line; the first one told is the topmost. */
     Scene received(String by, String peer, String time) {
         OffsetDateTime t = OffsetDateTime.parse(dated(time));
-        HeaderDate stamp = new HeaderDate(t.toLocalDateTime(), Optional.of(t.getOffset()));
+        return received(by, peer, new HeaderDate(t.toLocalDateTime(), Optional.of(t.getOffset())));
+    }
+
+    Scene receivedWithoutZone(String by, String wall) {
+        return received(by, "198.51.100.83", new HeaderDate(LocalDateTime.parse(dated(wall)), Optional.empty()));
+    }
+
+    private Scene received(String by, String peer, HeaderDate stamp) {
         hops.add(new TraceHop(
                 hops.size(),
                 Optional.empty(),
