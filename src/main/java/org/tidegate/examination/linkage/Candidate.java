@@ -18,6 +18,14 @@ public record Candidate(
     /** The field that allows for the same person having taken a test that is not in the book. */
     static final String ANOTHER_TEST = "another_test";
 
+    /** Weight of a field, 0 where nothing was compared. */
+    double weightOf(String field) {
+        return weights.stream()
+                .filter(w -> w.field().equals(field))
+                .mapToDouble(FieldWeight::weight)
+                .sum();
+    }
+
     /** The total without that allowance, which is the same for all rivals: by this, rivals are told apart. */
     double evidence() {
         return total

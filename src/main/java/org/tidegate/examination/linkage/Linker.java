@@ -25,6 +25,7 @@ public final class Linker {
     /** A message may come before its slot: a person who was early. */
     private static final Duration EARLY = Duration.ofMinutes(45);
 
+    private static final String TIME = "time";
     private static final int MOST_CANDIDATES = 10;
     private static final int MOST_COMPARED = 128;
 
@@ -145,13 +146,24 @@ public final class Linker {
         return weights.stream().mapToDouble(FieldWeight::weight).sum();
     }
 
+    /** Nearly as likely; or a namesake whose slot fits the stated time far better: a son who writes from his father's address. */
+    private boolean rivals(Candidate first, Candidate other) {
+        double factor = Weights.log2(rules.rivalFactor());
+        boolean namesake = name(other) >= name(first);
+        boolean fitsBetter = other.weightOf(TIME) - first.weightOf(TIME) >= factor;
+        return first.evidence() - other.evidence() < factor || namesake && fitsBetter;
+    }
+
+    private static double name(Candidate c) {
+        return c.weightOf("given_name") + c.weightOf("family_name");
+    }
+
     private LinkageResult decide(List<Candidate> candidates) {
         if (candidates.isEmpty()) {
             return new LinkageResult(Outcome.NONE, Optional.empty(), 0, List.of());
         }
         Candidate first = candidates.get(0);
-        boolean rival = candidates.size() > 1
-                && first.evidence() - candidates.get(1).evidence() < Weights.log2(rules.rivalFactor());
+        boolean rival = candidates.stream().skip(1).anyMatch(c -> rivals(first, c));
         boolean match = first.probability() >= rules.matchAt() && !rival;
         return new LinkageResult(
                 match ? Outcome.MATCH : Outcome.AMBIGUOUS,
