@@ -139,6 +139,11 @@ public final class Desk implements AutoCloseable {
         return new Waking(store, acting, letters);
     }
 
+    /** Mail among ourselves. */
+    public Notices notices() {
+        return new Notices(store, acting, letters);
+    }
+
     /** Quarantined lots and outages. */
     public Registering registers() {
         return new Registering(store, acting);

@@ -23,6 +23,7 @@ import org.tidegate.mailbox.ImapWatcher;
 import org.tidegate.mailbox.MailboxEvent;
 import org.tidegate.mailbox.Outgoing;
 import org.tidegate.mailbox.Pause;
+import org.tidegate.report.HandoverMail;
 import org.tidegate.store.StoreException;
 import org.tidegate.work.PolicyAct;
 import org.tidegate.work.SubmissionId;
@@ -98,8 +99,8 @@ final class Daemon implements AutoCloseable {
         watching = Optional.of(run("watch", this::watch));
     }
 
-    /** Sends letters through this, and answers by itself what the rules let it, until the daemon is closed. */
-    void sendThrough(Outgoing outgoing) {
+    /** Sends letters through this, answers by itself what the rules let it, and hands over, until the daemon is closed. */
+    void sendThrough(Outgoing outgoing, HandoverMail handover) {
         Sending sending = desk.sending(outgoing);
         int uncertain = sending.markUnfinished(desk.sendingBrokenOff());
         if (uncertain > 0) {
@@ -109,17 +110,18 @@ final class Daemon implements AutoCloseable {
         workers.add(run("send", () -> repeat(SEND_MILLIS, () -> send(sending))));
         Unattended unattended = desk.unattended();
         Waking waking = desk.waking();
-        workers.add(run("answer", () -> repeat(SEND_MILLIS, () -> wake(waking) || answer(unattended))));
+        workers.add(run(
+                "answer", () -> repeat(SEND_MILLIS, () -> wake(waking) || answer(unattended) || handover.work())));
     }
 
     /** Answers by itself and sends, until nothing is left to do now. */
-    void answer(Outgoing outgoing) {
+    void answer(Outgoing outgoing, HandoverMail handover) {
         Unattended unattended = desk.unattended();
         Waking waking = desk.waking();
         Sending sending = desk.sending(outgoing);
         boolean more = true;
         while (more) {
-            more = wake(waking) || answer(unattended) || send(sending);
+            more = wake(waking) || answer(unattended) || handover.work() || send(sending);
         }
     }
 

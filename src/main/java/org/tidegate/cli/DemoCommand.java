@@ -18,6 +18,7 @@ import org.tidegate.casework.Desk;
 import org.tidegate.casework.DeskConfig;
 import org.tidegate.console.ConsoleServer;
 import org.tidegate.console.Passwords;
+import org.tidegate.report.HandoverMail;
 import org.tidegate.rules.Rules;
 import org.tidegate.store.QuarantinedLot;
 import org.tidegate.work.Role;
@@ -98,7 +99,7 @@ final class DemoCommand implements Callable<Integer> {
                 mail.deliver(m.raw());
                 daemon.take();
                 daemon.examine();
-                daemon.answer(mail.outgoing());
+                daemon.answer(mail.outgoing(), HandoverMail.of(desk, rules, clock));
             }
             return new DemoTable(desk, rules.timing().zone()).rows();
         }
@@ -119,7 +120,7 @@ final class DemoCommand implements Callable<Integer> {
                     ConsoleServer console = ConsoleServer.start("127.0.0.1", port, desk, rules, clock)) {
                 print("The console is at " + console.address() + "  Sign in as demo, password demo. Stop with Ctrl-C.");
                 daemon.start(true);
-                daemon.sendThrough(mail.outgoing());
+                daemon.sendThrough(mail.outgoing(), HandoverMail.of(desk, rules, clock));
                 feed(mail, clock, end);
             }
         }

@@ -32,6 +32,7 @@ import picocli.CommandLine.HelpCommand;
             ReadMrzCommand.class,
             ReadCassetteCommand.class,
             TraceCommand.class,
+            HandoverCommand.class,
             TuneCommand.class,
             AuditLedgerCommand.class,
             CheckRulesCommand.class,

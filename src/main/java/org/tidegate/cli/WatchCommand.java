@@ -8,6 +8,7 @@ import org.jspecify.annotations.Nullable;
 import org.tidegate.casework.Desk;
 import org.tidegate.console.ConsoleServer;
 import org.tidegate.mailbox.MailboxException;
+import org.tidegate.report.HandoverMail;
 import org.tidegate.rules.Rules;
 import org.tidegate.store.StoreException;
 import picocli.CommandLine.Command;
@@ -119,7 +120,8 @@ final class WatchCommand implements Callable<Integer> {
         Runtime.getRuntime().addShutdownHook(new Thread(end::countDown, "stop"));
         sending.outgoing()
                 .ifPresentOrElse(
-                        daemon::sendThrough, () -> print("No --smtp-host is given: letters wait in the outbox."));
+                        out -> daemon.sendThrough(out, HandoverMail.of(desk, rules, Clock.systemUTC())),
+                        () -> print("No --smtp-host is given: letters wait in the outbox."));
         if (noConsole) {
             daemon.start(!takeOnly);
             end.await();

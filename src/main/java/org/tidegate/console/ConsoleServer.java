@@ -24,6 +24,7 @@ import org.tidegate.casework.Reminding;
 import org.tidegate.casework.Replying;
 import org.tidegate.casework.Rights;
 import org.tidegate.casework.SignIns;
+import org.tidegate.report.Handovers;
 import org.tidegate.report.Outlook;
 import org.tidegate.rules.Rules;
 
@@ -114,6 +115,7 @@ public final class ConsoleServer implements AutoCloseable {
         context.registerBean(Rights.class, desk::rights);
         context.registerBean(SignIns.class, desk::signIns);
         context.registerBean(Drawings.class, desk::drawings);
+        context.registerBean(Handovers.class, () -> new Handovers(desk.store(), desk.casebook(), rules));
         context.registerBean(Rules.class, () -> rules);
         context.registerBean(Clock.class, () -> clock);
     }

@@ -51,6 +51,7 @@ record Route(HttpMethod method, String path, Set<Permission> any) {
             post("/not-heard-from/remind", TRIAGE),
             post("/not-heard-from/remind/confirm", TRIAGE),
             post("/not-heard-from/observed", TRIAGE),
+            get("/handover", TRIAGE, AUDIT),
             get("/registers", TRIAGE),
             post("/registers/lots", READ),
             post("/registers/lots/lift", READ),

@@ -40,6 +40,16 @@ public final class Messages {
         return tx.first("SELECT id FROM messages WHERE mark = ?", r -> new MessageId(r.number("id")), mark);
     }
 
+    /** How many were taken in {@code from … until}, the second exclusive. */
+    public int takenIn(Instant from, Instant until) {
+        return tx.first(
+                        "SELECT COUNT(*) AS n FROM messages WHERE taken >= ? AND taken < ?",
+                        r -> r.small("n"),
+                        from,
+                        until)
+                .orElse(0);
+    }
+
     public Optional<StoredMessage> find(MessageId id) {
         return tx.first("SELECT " + COLUMNS + " FROM messages WHERE id = ?", Messages::read, id.value());
     }

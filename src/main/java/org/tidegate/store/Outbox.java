@@ -93,6 +93,16 @@ public final class Outbox {
                 .orElse(0);
     }
 
+    /** How many of this kind were written since then. */
+    public int countOf(LetterKind kind, Instant since) {
+        return tx.first(
+                        "SELECT COUNT(*) AS n FROM outbox WHERE kind = ? AND made >= ?",
+                        r -> r.small("n"),
+                        kind.name(),
+                        since)
+                .orElse(0);
+    }
+
     /** How many of these a user wrote to the address since then, whatever became of them. */
     public int countFrom(UserId who, String addressMark, Instant since) {
         return tx.first(

@@ -50,6 +50,11 @@ public final class PolicyActs {
         return tx.first(ALL + " WHERE letter = ?", PolicyActs::read, letter);
     }
 
+    /** In the order of the assessments. */
+    public List<PolicyAct> of(SubmissionId id) {
+        return tx.list(ALL + " WHERE submission = ? ORDER BY assessment", PolicyActs::read, id.value());
+    }
+
     /** Done in {@code from … until}, the second exclusive. */
     public List<PolicyAct> made(Instant from, Instant until) {
         return tx.list(

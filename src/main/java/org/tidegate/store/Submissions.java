@@ -60,6 +60,17 @@ public final class Submissions {
                 "%,hold:" + code.code() + ",%");
     }
 
+    /** How many in this state arrived in {@code from … until}, the second exclusive. */
+    public int arrivedIn(SubmissionState state, Instant from, Instant until) {
+        return tx.first(
+                        "SELECT COUNT(*) AS n FROM submissions WHERE state = ? AND arrived >= ? AND arrived < ?",
+                        r -> r.small("n"),
+                        state.code(),
+                        from,
+                        until)
+                .orElse(0);
+    }
+
     /** What waits for a person and is needed in {@code from … until}, the second exclusive; what is needed first comes first. */
     public List<Submission> neededIn(Instant from, Instant until) {
         return tx.list(

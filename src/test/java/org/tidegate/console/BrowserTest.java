@@ -131,6 +131,7 @@ class BrowserTest {
                 "registers",
                 "not-heard-from",
                 "horizon",
+                "handover",
                 "find?words=x");
         for (String scheme : List.of("light", "dark")) {
             browser.look("screen", scheme);
@@ -156,8 +157,8 @@ class BrowserTest {
 
     @Test
     void nothingIsWiderThanASmallScreen() {
-        for (String page :
-                List.of("queue", "submissions/1", "outbox", "registers", "not-heard-from", "horizon", "find")) {
+        for (String page : List.of(
+                "queue", "submissions/1", "outbox", "registers", "not-heard-from", "horizon", "handover", "find")) {
             browser.size(390, 844);
             browser.go(page);
             Object wide = browser.driver.executeScript("return document.documentElement.scrollWidth");

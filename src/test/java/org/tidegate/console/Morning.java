@@ -12,11 +12,13 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.atomic.AtomicReference;
+import java.util.function.Consumer;
 import java.util.stream.Stream;
 import org.tidegate.booking.BookReader;
 import org.tidegate.booking.BookResult;
 import org.tidegate.casework.Desk;
 import org.tidegate.casework.DeskConfig;
+import org.tidegate.mailbox.SendResult;
 import org.tidegate.message.HeaderDate;
 import org.tidegate.message.Limits;
 import org.tidegate.message.MessageReader;
@@ -71,7 +73,25 @@ final class Morning implements AutoCloseable {
 
     /** Every sample message whose name starts with one of those given, taken when it arrived; all of them where none is given. */
     static Morning until(Path data, Instant time, String... names) throws IOException {
-        Rules rules = Rules.bundled();
+        return until(Rules.bundled(), data, time, desk -> {}, names);
+    }
+
+    /** The same while nobody is there: what may go out by itself is written and sent. */
+    static Morning unattended(Rules rules, Path data, Instant time, String... names) throws IOException {
+        return until(
+                rules,
+                data,
+                time,
+                desk -> {
+                    desk.unattended().work();
+                    desk.waking().work();
+                    desk.sending(mail -> new SendResult.Accepted()).work();
+                },
+                names);
+    }
+
+    private static Morning until(Rules rules, Path data, Instant time, Consumer<Desk> after, String... names)
+            throws IOException {
         StandingClock clock = new StandingClock();
         clock.put(Instant.parse("2026-05-04T06:00:00Z"));
         Desk desk = Desk.open(DeskConfig.embedded(data, rules, clock));
@@ -82,6 +102,7 @@ final class Morning implements AutoCloseable {
                 clock.put(mail.arrived());
                 desk.intake().take(mail.raw(), Optional.empty());
                 desk.worker().drain();
+                after.accept(desk);
             }
         }
         for (Role role : Role.values()) {

@@ -5,11 +5,16 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.List;
+import org.tidegate.rules.Rules;
+import org.tidegate.rules.RulesFolder;
 
 /** Pictures of the pages, to be looked at: each at two widths, light, dark and as printed. Run with the folder to write to. */
 final class PictureWriter {
 
     private static final Instant MIDMORNING = Instant.parse("2026-05-04T09:32:00Z");
+
+    /** When the shift begins after the sample's morning, by the hours of a night. */
+    private static final Instant SHIFT = Instant.parse("2026-05-04T12:00:00Z");
 
     private PictureWriter() {}
 
@@ -30,14 +35,25 @@ final class PictureWriter {
         Instant time = arguments.length > 1 ? Instant.parse(arguments[1]) : MIDMORNING;
         try (Morning morning = Morning.until(data, time);
                 Browser browser = Browser.open(morning.console.address(), true)) {
-            browser.signIn("anna");
-            for (Page page : pages(morning, time)) {
-                for (Look look : LOOKS) {
-                    browser.size(look.width(), look.height());
-                    browser.look(look.media(), look.scheme());
-                    browser.go(page.path());
-                    Files.write(folder.resolve(page.name() + "-" + look.name() + ".png"), browser.picture());
-                }
+            pictures(browser, folder, pages(morning, time));
+        }
+        Path night = Files.createTempDirectory("tidegate-night");
+        Rules rules = RulesFolder.night(night.resolve("rules"));
+        try (Morning morning = Morning.unattended(rules, night.resolve("data"), SHIFT);
+                Browser browser = Browser.open(morning.console.address(), true)) {
+            morning.desk.unattended().work();
+            pictures(browser, folder, List.of(new Page("handover", "handover")));
+        }
+    }
+
+    private static void pictures(Browser browser, Path folder, List<Page> pages) throws IOException {
+        browser.signIn("anna");
+        for (Page page : pages) {
+            for (Look look : LOOKS) {
+                browser.size(look.width(), look.height());
+                browser.look(look.media(), look.scheme());
+                browser.go(page.path());
+                Files.write(folder.resolve(page.name() + "-" + look.name() + ".png"), browser.picture());
             }
         }
     }

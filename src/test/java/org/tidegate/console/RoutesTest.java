@@ -56,6 +56,7 @@ class RoutesTest {
             Map.entry("POST /not-heard-from/remind", "ORL"),
             Map.entry("POST /not-heard-from/remind/confirm", "ORL"),
             Map.entry("POST /not-heard-from/observed", "ORL"),
+            Map.entry("GET /handover", "ORALD"),
             Map.entry("GET /registers", "ORL"),
             Map.entry("POST /registers/lots", "RL"),
             Map.entry("POST /registers/lots/lift", "RL"),
