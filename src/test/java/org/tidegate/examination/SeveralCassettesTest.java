@@ -35,7 +35,11 @@ class SeveralCassettesTest {
 
     @Test
     void oneInEachOfTwoPhotosIsOne() throws IOException {
-        assertThat(holds(photo(1), SamplePhoto.seed(77).card("MAREN", "TOLLISKER", "14 MAR 1988").jpeg()))
+        assertThat(holds(
+                        photo(1),
+                        SamplePhoto.seed(77)
+                                .card("MAREN", "TOLLISKER", "14 MAR 1988")
+                                .jpeg()))
                 .doesNotContain("several-cassettes");
     }
 
