@@ -83,7 +83,7 @@ final class UserCommand implements Callable<Integer> {
         if (List.of(UserId.DAEMON, UserId.POLICY).contains(new UserId(name))) {
             throw new Refusal("'" + name + "' is the program's own name in the ledger; choose another.");
         }
-        String hash = secret.file == null ? Passwords.NONE : Passwords.encode(password(secret.file));
+        String hash = secret.none || secret.file == null ? Passwords.NONE : Passwords.encode(password(secret.file));
         Set<Role> all = new TreeSet<>(roles);
         String shown = displayName.isBlank() ? name : displayName;
         try (Desk desk = storeOption.open(rulesOption.load())) {
