@@ -31,7 +31,12 @@ class HandoverController {
         this.pageWords = pageWords;
     }
 
-    /** @param from wall time of the clinic; empty for when the last shift ended; @param to likewise, empty for now */
+    /**
+     * One period.
+     *
+     * @param from wall time of the clinic; empty for when the last shift ended
+     * @param to likewise; empty for now
+     */
     @GetMapping("/handover")
     String handover(
             @RequestParam(defaultValue = "") String from,
