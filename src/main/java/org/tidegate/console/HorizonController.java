@@ -42,7 +42,11 @@ class HorizonController {
         this.pageWords = pageWords;
     }
 
-    /** A letter to look at before it goes. @param value ticket and time, as the form hands them back */
+    /**
+     * A letter to look at before it goes.
+     *
+     * @param value ticket and time, as the form hands them back
+     */
     record Shown(String value, String number, long id, String who, String to, String time, String text) {}
 
     @GetMapping("/horizon")
