@@ -2,8 +2,10 @@ package org.tidegate.report;
 
 import java.time.Instant;
 import java.util.Comparator;
+import java.util.List;
 import java.util.Optional;
 import org.tidegate.casework.QueueRow;
+import org.tidegate.work.Lane;
 import org.tidegate.work.SubmissionId;
 
 /**
@@ -16,7 +18,9 @@ import org.tidegate.work.SubmissionId;
  */
 record Piece(Optional<SubmissionId> id, int rank, Instant arrived, Instant promised, Optional<Instant> neededBy) {
 
-    private static final int REST = 2;
+    private static final List<Lane> LANES = List.of(Lane.values());
+
+    private static final int REST = 1 + LANES.indexOf(Lane.REST);
 
     /** As the queue is taken up (DESIGN 10): by lane, then by what presses. */
     static final Comparator<Piece> ORDER = Comparator.comparingInt(Piece::rank)
@@ -25,7 +29,7 @@ record Piece(Optional<SubmissionId> id, int rank, Instant arrived, Instant promi
             .thenComparing(p -> p.id().map(SubmissionId::value).orElse(Long.MAX_VALUE));
 
     static Piece of(QueueRow row) {
-        int rank = row.urgent() ? 0 : 1 + row.lane().ordinal();
+        int rank = row.urgent() ? 0 : 1 + LANES.indexOf(row.lane());
         Optional<Instant> neededBy =
                 row.test().flatMap(t -> t.appointment().neededBy()).map(t -> t.toInstant());
         return new Piece(Optional.of(row.id()), rank, row.arrived(), row.due(), neededBy);
