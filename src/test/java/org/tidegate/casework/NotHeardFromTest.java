@@ -221,11 +221,11 @@ class NotHeardFromTest {
 
     @Test
     void anImportOrAnObservationAssessesAgainAndOverwritesNothing() {
-        sample.turnTo(Instant.parse("2026-05-04T07:50:00Z"));
+        sample.turnTo(Instant.parse("2026-05-04T08:50:00Z"));
         SubmissionId id = sample.take("32-missing-id-first.eml");
         TestKey key = key(sample.now(id).test().orElseThrow());
         int first = sample.now(id).assessment();
-        desk.observing().record(SampleDesk.OPERATOR, timer(key, "2026-05-04T05:00:00Z"));
+        desk.observing().record(SampleDesk.OPERATOR, timer(key, "2026-05-04T08:16:00Z"));
         desk.worker().drain();
         assertThat(sample.now(id).assessment()).isEqualTo(first + 1);
         AppointmentBook book =
@@ -240,7 +240,7 @@ class NotHeardFromTest {
                 .map(p -> p.number())
                 .toList();
         assertThat(numbers).containsExactly(first + 2, first + 1, first);
-        assertThat(record(key).timerStart()).contains(OffsetDateTime.parse("2026-05-04T05:00:00Z"));
+        assertThat(record(key).timerStart()).contains(OffsetDateTime.parse("2026-05-04T08:16:00Z"));
     }
 
     @Test
