@@ -1,9 +1,7 @@
 package org.tidegate.console;
 
 import java.time.Clock;
-import java.time.DateTimeException;
 import java.time.Instant;
-import java.time.LocalDateTime;
 import java.time.ZoneId;
 import java.time.temporal.ChronoUnit;
 import java.util.Locale;
@@ -58,13 +56,9 @@ class HandoverController {
     }
 
     private static Optional<Instant> time(String wall, ZoneId zone) {
-        try {
-            return wall.isBlank()
-                    ? Optional.empty()
-                    : Optional.of(LocalDateTime.parse(wall).atZone(zone).toInstant());
-        } catch (DateTimeException e) {
-            throw new ResponseStatusException(HttpStatus.BAD_REQUEST, "That is no time.", e);
-        }
+        return wall.isBlank()
+                ? Optional.empty()
+                : Optional.of(WallTime.first(wall, zone).toInstant());
     }
 
     private static String wall(Instant t, ZoneId zone) {

@@ -3,9 +3,8 @@ package org.tidegate.console;
 import java.security.Principal;
 import java.time.Clock;
 import java.time.Instant;
-import java.time.LocalDateTime;
 import java.time.OffsetDateTime;
-import java.time.format.DateTimeParseException;
+import java.time.ZonedDateTime;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -118,12 +117,18 @@ class NotHeardController {
             @RequestParam(defaultValue = "unstated") String observed,
             @RequestParam(defaultValue = "") String mark,
             Principal who,
+            Locale locale,
             RedirectAttributes flash) {
+        Words words = pageWords.in(locale);
+        Optional<OffsetDateTime> began = timer.isBlank()
+                ? Optional.empty()
+                : WallTime.only(timer, words.zone()).map(ZonedDateTime::toOffsetDateTime);
+        if (began.isEmpty() && !timer.isBlank()) {
+            flash.addFlashAttribute("problem", words.say("silent.no-such-time"));
+            return BACK;
+        }
         Observation observation = new Observation(
-                key(test),
-                timer.isBlank() ? Optional.empty() : Optional.of(time(timer)),
-                observed(observed),
-                Optional.of(mark.strip()).filter(m -> !m.isEmpty()));
+                key(test), began, observed(observed), Optional.of(mark.strip()).filter(m -> !m.isEmpty()));
         Observing.Entry entry = observing.record(person.of(who), observation);
         if (entry instanceof Observing.Entry.Forbidden) {
             throw new ResponseStatusException(HttpStatus.FORBIDDEN);
@@ -142,16 +147,6 @@ class NotHeardController {
             case "no" -> Observed.NO;
             default -> Observed.UNSTATED;
         };
-    }
-
-    private OffsetDateTime time(String wall) {
-        try {
-            return LocalDateTime.parse(wall)
-                    .atZone(pageWords.in(Locale.ROOT).zone())
-                    .toOffsetDateTime();
-        } catch (DateTimeParseException e) {
-            throw new ResponseStatusException(HttpStatus.BAD_REQUEST, "That is no time.", e);
-        }
     }
 
     private static List<TestKey> keys(List<String> written) {

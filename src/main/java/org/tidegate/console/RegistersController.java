@@ -3,8 +3,6 @@ package org.tidegate.console;
 import java.security.Principal;
 import java.time.Clock;
 import java.time.Instant;
-import java.time.LocalDateTime;
-import java.time.format.DateTimeParseException;
 import java.util.List;
 import java.util.Locale;
 import org.springframework.http.HttpStatus;
@@ -77,13 +75,7 @@ class RegistersController {
     }
 
     private Instant time(String wall) {
-        try {
-            return LocalDateTime.parse(wall)
-                    .atZone(pageWords.in(Locale.ROOT).zone())
-                    .toInstant();
-        } catch (DateTimeParseException e) {
-            throw new ResponseStatusException(HttpStatus.BAD_REQUEST, "That is no time.", e);
-        }
+        return WallTime.first(wall, pageWords.in(Locale.ROOT).zone()).toInstant();
     }
 
     private static String after(Registering.Entry entry, RedirectAttributes flash) {

@@ -5,6 +5,7 @@ import java.time.Instant;
 import java.time.ZoneId;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import org.tidegate.store.Tx;
 import org.tidegate.store.Workload.Act;
@@ -54,7 +55,7 @@ public record Pace(List<Double> anHour, Duration handling, int pieces, int days)
 
     /** Every hour as the last two. */
     private static List<Double> recent(int arrivals) {
-        return java.util.Collections.nCopies(HOURS, arrivals / (double) RECENT.toHours());
+        return Collections.nCopies(HOURS, arrivals / (double) RECENT.toHours());
     }
 
     static List<Double> byHour(List<Instant> arrivals, int days, ZoneId zone) {

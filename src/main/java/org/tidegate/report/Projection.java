@@ -4,6 +4,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.PriorityQueue;
@@ -27,7 +28,7 @@ record Projection(List<Done> done, List<Piece> waiting, Optional<Instant> clear)
      */
     static Projection run(List<Piece> pieces, int people, Duration handling, Instant now, Instant end) {
         List<Piece> coming = new ArrayList<>(pieces);
-        coming.sort(java.util.Comparator.comparing(Piece::arrived).thenComparing(Piece.ORDER));
+        coming.sort(Comparator.comparing(Piece::arrived).thenComparing(Piece.ORDER));
         PriorityQueue<Piece> queue = new PriorityQueue<>(Piece.ORDER);
         PriorityQueue<Instant> free = new PriorityQueue<>(Collections.nCopies(Math.max(1, people), now));
         List<Done> done = new ArrayList<>();

@@ -66,6 +66,18 @@ class HorizonPageTest {
     }
 
     @Test
+    void aTimerInTheHourThatComesTwiceOrNotAtAllIsAskedForAgain() throws Exception {
+        for (String unclear : new String[] {"2025-10-26T01:30", "2026-03-29T01:30"}) {
+            anna.post("not-heard-from/observed", Map.of("test", "SS-N2D6", "timer", unclear));
+            assertThat(anna.get("not-heard-from").body()).as(unclear).contains("the clocks change");
+        }
+        assertThat(morning.desk
+                        .store()
+                        .<Integer>read(tx -> tx.observations().newest().size()))
+                .isZero();
+    }
+
+    @Test
     void honestTimesAreLookedAtAndThenTold() throws Exception {
         HttpResponse<String> look = anna.post("horizon/new-times", Map.of("people", "1"));
         Matcher ticket = TICKET.matcher(look.body());

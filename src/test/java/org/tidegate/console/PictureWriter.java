@@ -64,6 +64,10 @@ final class PictureWriter {
                 .map(r -> "submissions/" + r.id().value())
                 .findFirst()
                 .orElse("queue");
-        return List.of(new Page("queue", "queue"), new Page("submission", held));
+        return List.of(
+                new Page("queue", "queue"),
+                new Page("submission", held),
+                new Page("not-heard-from", "not-heard-from"),
+                new Page("horizon", "horizon"));
     }
 }
