@@ -15,16 +15,17 @@ final class EnclosureFiles {
 
     private EnclosureFiles() {}
 
-    /** Writes {@code folder/NAME.svg} where the message's submission has verdicts on time. */
+    /** Writes {@code folder/NAME.svg} and {@code NAME.pdf} where the message's submission has verdicts on time. */
     static void write(Path folder, Path message, SmallInbox.Taken taken, Rules rules) {
         Optional<TimeCase> timed = new Assessor(rules).timeCase(taken.input(), taken.assessment());
         timed.ifPresent(c -> {
             String language = c.test().appointment().language().orElse("");
-            String page = new Enclosure(c, taken.assessment().time().orElseThrow(), rules, language).svg();
-            String name = message.getFileName().toString().replaceFirst("\\.eml$", "") + ".svg";
+            Enclosure page = new Enclosure(c, taken.assessment().time().orElseThrow(), rules, language);
+            String name = message.getFileName().toString().replaceFirst("\\.eml$", "");
             try {
                 Files.createDirectories(folder);
-                Files.writeString(folder.resolve(name), page);
+                Files.writeString(folder.resolve(name + ".svg"), page.svg());
+                Files.write(folder.resolve(name + ".pdf"), page.pdf());
             } catch (IOException e) {
                 throw new Refusal("the page " + folder.resolve(name) + " cannot be written: " + e.getMessage(), e);
             }

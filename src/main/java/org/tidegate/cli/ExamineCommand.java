@@ -80,7 +80,7 @@ final class ExamineCommand implements Callable<Integer> {
             paramLabel = "FOLDER",
             description =
                     "Also writes, for each message with verdicts on time, the page for a participant who disputes them"
-                            + " (SVG, A4, in the booked language) as FOLDER/FILE.svg.")
+                            + " (A4, in the booked language) as FOLDER/FILE.pdf and FILE.svg.")
     private @Nullable Path enclosures;
 
     @Option(names = "--explain", description = "Plain text for people instead of JSON.")

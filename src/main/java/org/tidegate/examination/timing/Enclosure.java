@@ -52,12 +52,24 @@ public final class Enclosure {
 
     /** The page as an SVG document, in the largest print that fits. */
     public String svg() {
-        String title = letters.enclosure().headings().title().text();
+        return fitted().svg(language, title());
+    }
+
+    /** The page as a PDF document, as a mail program on any phone shows it. */
+    public byte[] pdf() {
+        return fitted().pdf(language, title());
+    }
+
+    private String title() {
+        return letters.enclosure().headings().title().text();
+    }
+
+    private PrintedPage fitted() {
         PrintedPage page = laid(SIZES.get(0));
         for (int i = 1; !page.fits() && i < SIZES.size(); i++) {
             page = laid(SIZES.get(i));
         }
-        return page.svg(language, title);
+        return page;
     }
 
     private PrintedPage laid(int size) {
@@ -86,7 +98,7 @@ public final class Enclosure {
 
     private void evidence(PrintedPage page, EnclosureTexts texts) {
         List<DrawnClue> clues = TimeDrawing.drawn(submission, judgement, rules.timing());
-        Svg drawing = new Svg();
+        Drawing drawing = new Drawing();
         page.drawn(drawing, new TimeDrawing(judgement, clues, zone(), words).draw(drawing, PrintedPage.LINE));
         page.paragraph(texts.legend().text());
         page.heading(texts.headings().evidence().text());

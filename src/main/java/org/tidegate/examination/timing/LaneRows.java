@@ -26,7 +26,7 @@ record LaneRows(String name, List<List<Placed>> rows) {
         }
 
         private int right() {
-            return Math.max(to, label + Svg.textWidth(words, SIZE));
+            return Math.max(to, label + TextFit.width(words, SIZE));
         }
 
         private boolean clear(Placed other) {
@@ -56,7 +56,7 @@ record LaneRows(String name, List<List<Placed>> rows) {
     private static Placed place(DrawnClue c, TimeScale scale, String words) {
         int from = c.from().map(scale::x).orElse(0);
         int to = Math.max(from + 4, c.to().map(scale::x).orElse(scale.width()));
-        int wide = Svg.textWidth(words, SIZE);
+        int wide = TextFit.width(words, SIZE);
         int behind = to + GAP;
         int before = from - GAP - wide;
         int label = behind + wide <= scale.width() ? behind : before >= 0 ? before : Math.max(0, scale.width() - wide);

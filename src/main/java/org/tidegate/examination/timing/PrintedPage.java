@@ -15,7 +15,7 @@ final class PrintedPage {
 
     static final int LINE = WIDTH - 2 * LEFT;
 
-    private final Svg page = new Svg();
+    private final Drawing page = new Drawing();
     private final int size;
     private int used = 58;
 
@@ -54,14 +54,14 @@ final class PrintedPage {
     }
 
     /** Leaves room for what is drawn, whose own corner is the origin. */
-    void drawn(Svg drawing, int height) {
+    void drawn(Drawing drawing, int height) {
         used += step();
-        page.raw("<g transform=\"translate(%d %d)\">".formatted(LEFT, used) + drawing + "</g>");
+        page.add(drawing, LEFT, used);
         used += height;
     }
 
     private void lines(String text, int indent, boolean bold) {
-        for (String line : Svg.wrapped(text, size, bold, LINE - indent)) {
+        for (String line : TextFit.wrapped(text, size, bold, LINE - indent)) {
             used += step();
             page.text(LEFT + indent, used, size, bold, line);
         }
@@ -75,14 +75,24 @@ final class PrintedPage {
         return used + BOTTOM <= HEIGHT;
     }
 
-    /** The page as an SVG document; what is longer than a page is made smaller. */
+    /** What is longer than a page is made smaller: this high, in pixels. */
+    private int high() {
+        return Math.max(HEIGHT, used + BOTTOM);
+    }
+
+    /** The page as an SVG document. */
     String svg(String language, String title) {
-        int high = Math.max(HEIGHT, used + BOTTOM);
+        int high = high();
         int wide = WIDTH * high / HEIGHT;
         return "<svg xmlns=\"http://www.w3.org/2000/svg\" role=\"img\" xml:lang=\"%s\" viewBox=\"%d 0 %d %d\" width=\"%d\" height=\"%d\""
                         .formatted(language, (WIDTH - wide) / 2, wide, high, WIDTH, HEIGHT)
                 + " font-family=\"sans-serif\"><title>" + Svg.escaped(title) + "</title>"
                 + "<style>@page{size:A4;margin:0}</style><rect x=\"-50%\" width=\"200%\" height=\"100%\" fill=\"#fff\"/>"
-                + page + "</svg>\n";
+                + Svg.body(page, "page") + "</svg>\n";
+    }
+
+    /** The page as a PDF document. */
+    byte[] pdf(String language, String title) {
+        return PdfPage.of(page, WIDTH, high(), HEIGHT, language, title);
     }
 }

@@ -1,72 +1,65 @@
 package org.tidegate.examination.timing;
 
-import java.util.ArrayList;
-import java.util.List;
-
-/** A few shapes and lines of text as SVG 1.1, black on white. */
+/** A drawing as SVG 1.1. */
 final class Svg {
 
-    /** A character of the sans-serif fonts in use is no wider than this part of its size, on the average. */
-    private static final double CHARACTER = 0.55;
+    /** Of the hatching; pages that show several drawings need one each. */
+    private final String pattern;
 
     private final StringBuilder out = new StringBuilder();
 
-    /** A line of many words comes close to the average. */
-    private static final double IN_A_LINE = 0.5;
-
-    static int textWidth(String text, int size) {
-        return (int) Math.ceil(text.length() * CHARACTER * size);
+    private Svg(String pattern) {
+        this.pattern = pattern;
     }
 
-    Svg raw(String element) {
-        out.append(element);
-        return this;
+    /**
+     * The elements of a drawing, without the frame of a document.
+     *
+     * @param name ends its ids
+     */
+    static String body(Drawing drawing, String name) {
+        Svg svg = new Svg("window-" + name);
+        svg.out.append("<defs><pattern id=\"" + svg.pattern
+                + "\" width=\"7\" height=\"7\" patternUnits=\"userSpaceOnUse\">"
+                + "<path d=\"M0 7L7 0\" stroke=\"#aaa\"/></pattern></defs>");
+        drawing.marks().forEach(svg::mark);
+        return svg.out.toString();
     }
 
-    Svg line(int x1, int y1, int x2, int y2, String look) {
-        out.append("<path d=\"M%d %dL%d %d\" %s/>".formatted(x1, y1, x2, y2, look));
-        return this;
+    private void mark(Drawing.Mark mark) {
+        if (mark instanceof Drawing.Line l) {
+            out.append("<path d=\"M%d %dL%d %d\" %s/>".formatted(l.x1(), l.y1(), l.x2(), l.y2(), look(l.pen())));
+        } else if (mark instanceof Drawing.Box b) {
+            out.append("<rect x=\"%d\" y=\"%d\" width=\"%d\" height=\"%d\" %s/>"
+                    .formatted(b.x(), b.y(), b.width(), b.height(), look(b.fill())));
+        } else if (mark instanceof Drawing.Words w) {
+            words(w);
+        }
     }
 
-    Svg box(int x, int y, int width, int height, String look) {
-        out.append("<rect x=\"%d\" y=\"%d\" width=\"%d\" height=\"%d\" %s/>".formatted(x, y, width, height, look));
-        return this;
+    private static String look(Drawing.Pen pen) {
+        return switch (pen) {
+            case PALE -> "stroke=\"#bbb\"";
+            case DARK -> "stroke=\"#444\"";
+            case LIMIT -> "stroke=\"#000\" stroke-width=\"2\" stroke-dasharray=\"6 4\"";
+        };
     }
 
-    /** Text with a white rim, so that it can be read over anything. */
-    Svg text(int x, int y, int size, boolean bold, String words) {
+    private String look(Drawing.Fill fill) {
+        return switch (fill) {
+            case BLACK -> "fill=\"#000\" stroke=\"#000\"";
+            case WHITE -> "fill=\"#fff\" stroke=\"#000\"";
+            case HATCHED -> "fill=\"url(#" + pattern + ")\" stroke=\"#444\"";
+        };
+    }
+
+    /** With a white rim, so that it can be read over anything. */
+    private void words(Drawing.Words w) {
         out.append(
                         "<text x=\"%d\" y=\"%d\" font-size=\"%d\"%s paint-order=\"stroke\" stroke=\"#fff\" stroke-width=\"3\">"
-                                .formatted(x, y, size, bold ? " font-weight=\"bold\"" : ""))
-                .append(escaped(words))
+                                .formatted(w.x(), w.y(), w.size(), w.bold() ? " font-weight=\"bold\"" : ""))
+                .append(escaped(w.text()))
                 .append("</text>");
-        return this;
-    }
-
-    /** A label that starts at {@code x} where it fits into {@code width}, else ends there. */
-    Svg label(int x, int y, int size, boolean bold, String words, int width) {
-        return text(labelStart(x, size, words, width), y, size, bold, words);
-    }
-
-    static int labelStart(int x, int size, String words, int width) {
-        int wide = textWidth(words, size);
-        return x + wide <= width ? x : Math.max(0, Math.min(x, width) - wide);
-    }
-
-    /** Lines of at most the width, broken between words. */
-    static List<String> wrapped(String text, int size, boolean bold, int width) {
-        double wide = (bold ? CHARACTER : IN_A_LINE) * size;
-        List<String> lines = new ArrayList<>();
-        StringBuilder line = new StringBuilder();
-        for (String word : text.split(" ", -1)) {
-            if (!line.isEmpty() && (line.length() + 1 + word.length()) * wide > width) {
-                lines.add(line.toString());
-                line.setLength(0);
-            }
-            line.append(line.isEmpty() ? "" : " ").append(word);
-        }
-        lines.add(line.toString());
-        return lines;
     }
 
     static String escaped(String text) {
@@ -74,10 +67,5 @@ final class Svg {
                 .replace("<", "&lt;")
                 .replace(">", "&gt;")
                 .replace("\"", "&quot;");
-    }
-
-    @Override
-    public String toString() {
-        return out.toString();
     }
 }

@@ -92,26 +92,27 @@ public final class TimeDrawing {
 
     /** The drawing as an SVG document, {@code width} pixels wide. */
     public String svg(int width) {
-        Svg body = new Svg();
+        Drawing body = new Drawing();
         int height = draw(body, width);
         return "<svg xmlns=\"http://www.w3.org/2000/svg\" role=\"img\" viewBox=\"0 0 %d %d\" width=\"%d\" height=\"%d\""
                         .formatted(width, height, width, height)
                 + " font-family=\"sans-serif\"><title>What each clock says</title><desc>" + Svg.escaped(text())
-                + "</desc><rect width=\"100%\" height=\"100%\" fill=\"#fff\"/>" + body + "</svg>\n";
+                + "</desc><rect width=\"100%\" height=\"100%\" fill=\"#fff\"/>"
+                + Svg.body(body, Integer.toString(width)) + "</svg>\n";
     }
 
     /** Draws into a page; returns the height used. */
-    int draw(Svg svg, int width) {
+    int draw(Drawing on, int width) {
         TimeScale scale = TimeScale.of(judgement.windows(), clues, width);
         List<LaneRows> lanes = lanes(scale);
         int height = HEADER + lanes.stream().mapToInt(TimeDrawing::height).sum() + AXIS;
-        window(svg, scale, height - AXIS);
+        window(on, scale, height - AXIS);
         int y = HEADER;
         for (LaneRows lane : lanes) {
-            lane(svg, scale, lane, y);
+            lane(on, scale, lane, y);
             y += height(lane);
         }
-        axis(svg, scale, y);
+        axis(on, scale, y);
         return height;
     }
 
@@ -119,52 +120,44 @@ public final class TimeDrawing {
         return LANE + lane.rows().size() * ROW;
     }
 
-    private void window(Svg svg, TimeScale scale, int bottom) {
+    private void window(Drawing on, TimeScale scale, int bottom) {
         TimeJudgement.ClockTimes w = judgement.windows();
         int from = scale.x(w.from());
         int limit = scale.x(w.sendBy());
-        String id = "window-" + scale.width();
-        svg.raw("<defs><pattern id=\"" + id + "\" width=\"7\" height=\"7\" patternUnits=\"userSpaceOnUse\">"
-                + "<path d=\"M0 7L7 0\" stroke=\"#aaa\"/></pattern></defs>");
-        svg.box(
-                from,
-                HEADER - 4,
-                scale.x(w.until()) - from,
-                bottom - HEADER + 4,
-                "fill=\"url(#" + id + ")\" stroke=\"#444\"");
-        svg.line(limit, HEADER - 4, limit, bottom, "stroke=\"#000\" stroke-width=\"2\" stroke-dasharray=\"6 4\"");
-        svg.label(from, 14, SIZE, true, words.photograph(edge(w.from()), edge(w.until())), scale.width());
-        svg.label(limit, 30, SIZE, true, words.sendBy(edge(w.sendBy())), scale.width());
+        on.box(from, HEADER - 4, scale.x(w.until()) - from, bottom - HEADER + 4, Drawing.Fill.HATCHED);
+        on.line(limit, HEADER - 4, limit, bottom, Drawing.Pen.LIMIT);
+        on.label(from, 14, SIZE, true, words.photograph(edge(w.from()), edge(w.until())), scale.width());
+        on.label(limit, 30, SIZE, true, words.sendBy(edge(w.sendBy())), scale.width());
     }
 
-    private void lane(Svg svg, TimeScale scale, LaneRows lane, int y) {
-        svg.line(0, y, scale.width(), y, "stroke=\"#bbb\"");
-        svg.text(0, y + 14, SIZE, false, lane.name());
+    private void lane(Drawing on, TimeScale scale, LaneRows lane, int y) {
+        on.line(0, y, scale.width(), y, Drawing.Pen.PALE);
+        on.text(0, y + 14, SIZE, false, lane.name());
         int top = y + LANE;
         for (List<LaneRows.Placed> row : lane.rows()) {
             for (LaneRows.Placed p : row) {
-                interval(svg, p, top);
+                interval(on, p, top);
             }
             top += ROW;
         }
     }
 
-    private static void interval(Svg svg, LaneRows.Placed p, int y) {
+    private static void interval(Drawing on, LaneRows.Placed p, int y) {
         boolean deciding = p.clue().deciding();
-        String look = deciding ? "fill=\"#000\" stroke=\"#000\"" : "fill=\"#fff\" stroke=\"#000\"";
-        svg.box(p.from(), y + 3, Math.max(4, p.to() - p.from()), 10, look);
-        svg.text(p.label(), y + 13, SIZE, deciding, p.words());
+        Drawing.Fill look = deciding ? Drawing.Fill.BLACK : Drawing.Fill.WHITE;
+        on.box(p.from(), y + 3, Math.max(4, p.to() - p.from()), 10, look);
+        on.text(p.label(), y + 13, SIZE, deciding, p.words());
     }
 
-    private void axis(Svg svg, TimeScale scale, int y) {
-        svg.line(0, y, scale.width(), y, "stroke=\"#444\"");
+    private void axis(Drawing on, TimeScale scale, int y) {
+        on.line(0, y, scale.width(), y, Drawing.Pen.DARK);
         for (Instant tick : scale.ticks()) {
             int x = scale.x(tick);
-            svg.line(x, y, x, y + 5, "stroke=\"#444\"");
+            on.line(x, y, x, y + 5, Drawing.Pen.DARK);
             String minute = MINUTE.format(LocalDateTime.ofInstant(tick, zone));
             int start =
-                    Math.max(0, Math.min(scale.width() - Svg.textWidth(minute, 11), x - Svg.textWidth(minute, 11) / 2));
-            svg.text(start, y + 18, 11, false, minute);
+                    Math.max(0, Math.min(scale.width() - TextFit.width(minute, 11), x - TextFit.width(minute, 11) / 2));
+            on.text(start, y + 18, 11, false, minute);
         }
     }
 
