@@ -59,7 +59,7 @@ class ActionsTest {
     void theSuggestedReplyIsSentAsItIsAndCalledBackInTime() {
         SubmissionId id = sample.take("32-missing-id-first.eml");
         Draft draft = desk.replying().draft(id, Optional.empty()).orElseThrow();
-        assertThat(draft.text()).contains("ID", "999 or 112", "+44 1632 960110");
+        assertThat(draft.text()).contains("ID", "999\u00a0/\u00a0112", "+44 1632 960110");
         ActionResult sent = desk.replying().send(SampleDesk.OPERATOR, draft.ticket(), Edited.asIs(draft));
         assertThat(sent).isInstanceOf(Done.class);
         assertThat(sample.now(id).state()).isEqualTo(SubmissionState.WAITING);
@@ -131,7 +131,7 @@ class ActionsTest {
                         .problems(id, new Edited(d.to().orElseThrow(), "en", "Hello {name}", d.notAfter(), d.then())))
                 .hasSize(4)
                 .anyMatch(p -> p.contains("placeholder"))
-                .anyMatch(p -> p.contains("999 or 112"));
+                .anyMatch(p -> p.contains("999\u00a0/\u00a0112"));
         Edited toAStranger = new Edited("else@crew.example", "en", d.text(), d.notAfter(), d.then());
         assertThat(desk.replying().send(SampleDesk.OPERATOR, d.ticket(), toAStranger))
                 .isInstanceOfSatisfying(

@@ -50,7 +50,7 @@ class NewTimesTest {
         SubmissionId id = sample.take("32-missing-id-first.eml");
         Instant told = sample.now().plus(Duration.ofMinutes(90));
         NewTimes.Draft draft = desk.newTimes().drafts(Map.of(id, told)).get(0);
-        assertThat(draft.text()).contains("10:20", "999 or 112", "+44 1632 960110");
+        assertThat(draft.text()).contains("10:20", "999\u00a0/\u00a0112", "+44 1632 960110");
         assertThat(tell(id, told)).isInstanceOf(Done.class);
         assertThat(sample.now(id).state()).isEqualTo(SubmissionState.HELD);
         OutboxLetter letter = desk.outbox().of(id).get(0);

@@ -115,7 +115,7 @@ class NotHeardFromTest {
     @Test
     void theReminderTellsTheClockTimesAndGoesOnce() {
         Reminding.Draft draft = desk.reminding().drafts(List.of(TIMED)).get(0);
-        assertThat(draft.text()).contains("09:24", "09:34", "09:54", "999 or 112", "+44 1632 960110");
+        assertThat(draft.text()).contains("09:24", "09:34", "09:54", "999\u00a0/\u00a0112", "+44 1632 960110");
         assertThat(draft.to()).isEqualTo(record(TIMED).appointment().email().orElseThrow());
         assertThat(draft.notAfter()).isEqualTo(Instant.parse("2026-05-04T08:49:00Z"));
         long letter = desk.reminding()

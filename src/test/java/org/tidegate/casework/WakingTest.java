@@ -73,7 +73,7 @@ class WakingTest {
         assertThat(text.to()).isEqualTo("on-call@skarrasound.example");
         assertThat(text.subject()).isEqualTo("Someone is needed now (S-1)");
         assertThat(text.text())
-                .contains("https://tidegate.skarrasound.example/submissions/1", "999 or 112")
+                .contains("https://tidegate.skarrasound.example/submissions/1", "999\u00a0/\u00a0112")
                 .doesNotContain("Rory", "Kinlochan", "SS-J3B7", "tarnpost");
         assertThat(sample.desk()
                         .sending(m -> new SendResult.Accepted())
