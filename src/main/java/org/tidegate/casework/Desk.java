@@ -104,6 +104,11 @@ public final class Desk implements AutoCloseable {
         return new Judging(acting, letters);
     }
 
+    /** The letter that shows how the times were judged. */
+    public Explaining explaining() {
+        return new Explaining(acting, letters, drawings());
+    }
+
     /** Drafts and replies. */
     public Replying replying() {
         return new Replying(store, acting, letters);

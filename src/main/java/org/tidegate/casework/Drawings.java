@@ -40,15 +40,19 @@ public final class Drawings {
         return evidence(id).map(e -> TimeDrawing.of(e.times(), e.judgement(), rules.timing()));
     }
 
-    /** The page for a participant who disputes, in the booked language (SVG, A4); empty as {@link #of}. */
-    public Optional<String> enclosure(SubmissionId id) {
-        return evidence(id)
-                .map(e -> new Enclosure(
-                                e.times(),
-                                e.judgement(),
-                                rules,
-                                e.times().test().appointment().language().orElse(""))
-                        .svg());
+    /** The page for a participant who disputes, in the booked language (PDF, one A4 page); empty as {@link #of}. */
+    public Optional<byte[]> enclosure(SubmissionId id) {
+        return evidence(id).map(this::page);
+    }
+
+    /** The page as it stands within a transaction. */
+    Optional<byte[]> enclosure(Tx tx, Submission submission, Assessment assessment) {
+        return evidence(tx, submission, assessment).map(this::page);
+    }
+
+    private byte[] page(Evidence e) {
+        String language = e.times().test().appointment().language().orElse("");
+        return new Enclosure(e.times(), e.judgement(), rules, language).pdf();
     }
 
     private record Evidence(TimeCase times, TimeJudgement judgement) {}

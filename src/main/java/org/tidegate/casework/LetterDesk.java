@@ -177,7 +177,13 @@ final class LetterDesk {
         last.ifPresent(f -> references.addAll(f.envelope().references()));
         answered.ifPresent(references::add);
         return new LetterText(
-                to, written.language(), written.subject(), written.text(), answered, distinct(references));
+                to,
+                written.language(),
+                written.subject(),
+                written.text(),
+                answered,
+                distinct(references),
+                written.enclosed());
     }
 
     private static List<String> distinct(List<String> all) {

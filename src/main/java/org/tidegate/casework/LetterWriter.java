@@ -14,6 +14,7 @@ import org.tidegate.rules.LetterTexts;
 import org.tidegate.rules.ResultLetter;
 import org.tidegate.rules.Rules;
 import org.tidegate.rules.Template;
+import org.tidegate.work.Enclosed;
 import org.tidegate.work.LetterKind;
 import org.tidegate.work.Reading;
 
@@ -27,7 +28,16 @@ final class LetterWriter {
     }
 
     /** A letter before it has an address. */
-    record Written(String language, String subject, String text) {}
+    record Written(String language, String subject, String text, Optional<Enclosed> enclosed) {
+
+        Written(String language, String subject, String text) {
+            this(language, subject, text, Optional.empty());
+        }
+
+        Written with(Enclosed file) {
+            return new Written(language, subject, text, Optional.of(file));
+        }
+    }
 
     /**
      * A plain letter in the participant's language.
@@ -51,6 +61,7 @@ final class LetterWriter {
             case VOIDED -> texts.voided();
             case REPEAT -> texts.repeat();
             case WITHDRAWN -> texts.withdrawn();
+            case TIMES -> texts.times();
             case REQUEST, RESULT, AMENDED, NEW_TIME, ON_CALL, HANDOVER ->
                 throw new IllegalArgumentException(kind.code() + " is no plain letter");
         };

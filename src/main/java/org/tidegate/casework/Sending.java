@@ -149,7 +149,8 @@ public final class Sending {
                 text.subject(),
                 text.text(),
                 text.inReplyTo(),
-                text.references());
+                text.references(),
+                text.enclosed().map(e -> new Letter.File(e.fileName(), e.mediaType(), e.content())));
     }
 
     private Step refused(Tx tx, OutboxLetter letter, SendResult.Refused r) {

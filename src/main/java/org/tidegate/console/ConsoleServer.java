@@ -13,6 +13,7 @@ import org.tidegate.casework.Casebook;
 import org.tidegate.casework.Claiming;
 import org.tidegate.casework.Desk;
 import org.tidegate.casework.Drawings;
+import org.tidegate.casework.Explaining;
 import org.tidegate.casework.Judging;
 import org.tidegate.casework.NewTimes;
 import org.tidegate.casework.NotHeardFrom;
@@ -115,6 +116,7 @@ public final class ConsoleServer implements AutoCloseable {
         context.registerBean(Rights.class, desk::rights);
         context.registerBean(SignIns.class, desk::signIns);
         context.registerBean(Drawings.class, desk::drawings);
+        context.registerBean(Explaining.class, desk::explaining);
         context.registerBean(Handovers.class, () -> new Handovers(desk.store(), desk.casebook(), rules));
         context.registerBean(Rules.class, () -> rules);
         context.registerBean(Clock.class, () -> clock);

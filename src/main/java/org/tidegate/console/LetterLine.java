@@ -2,6 +2,7 @@ package org.tidegate.console;
 
 import java.time.Instant;
 import java.util.List;
+import org.tidegate.work.Enclosed;
 import org.tidegate.work.LetterText;
 import org.tidegate.work.OutboxLetter;
 import org.tidegate.work.OutboxState;
@@ -20,6 +21,7 @@ record LetterLine(
         String to,
         String subject,
         String text,
+        String enclosed,
         String when,
         String who,
         String outcome,
@@ -40,6 +42,7 @@ record LetterLine(
                 l.text().map(LetterText::to).orElse(""),
                 l.text().map(LetterText::subject).orElse(""),
                 l.text().map(LetterText::text).orElse(""),
+                l.text().flatMap(LetterText::enclosed).map(Enclosed::fileName).orElse(""),
                 when(l, now, words),
                 l.who().value(),
                 l.outcome().orElse(""),

@@ -50,11 +50,11 @@ class PictureController {
                 .orElseThrow(() -> new ResponseStatusException(HttpStatus.NOT_FOUND));
     }
 
-    /** The page for a participant who disputes: to be printed, or saved and sent along. */
-    @GetMapping("/submissions/{id}/times.svg")
+    /** The page for a participant who disputes, as it would go out with a letter now. */
+    @GetMapping("/submissions/{id}/times.pdf")
     ResponseEntity<byte[]> enclosure(@PathVariable long id) {
         return drawings.enclosure(new SubmissionId(id))
-                .map(PictureController::drawn)
+                .map(page -> answer(MediaType.APPLICATION_PDF, page))
                 .orElseThrow(() -> new ResponseStatusException(HttpStatus.NOT_FOUND));
     }
 

@@ -15,6 +15,7 @@ import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.server.ResponseStatusException;
 import org.springframework.web.servlet.mvc.support.RedirectAttributes;
 import org.tidegate.casework.ActionResult;
+import org.tidegate.casework.Explaining;
 import org.tidegate.casework.Replying;
 import org.tidegate.casework.Replying.Edited;
 import org.tidegate.casework.Replying.Then;
@@ -28,11 +29,13 @@ class ReplyController {
     private static final int LONGEST = 20_000;
 
     private final Replying replying;
+    private final Explaining explaining;
     private final Person person;
     private final PageWords pageWords;
 
-    ReplyController(Replying replying, Person person, PageWords pageWords) {
+    ReplyController(Replying replying, Explaining explaining, Person person, PageWords pageWords) {
         this.replying = replying;
+        this.explaining = explaining;
         this.person = person;
         this.pageWords = pageWords;
     }
@@ -74,6 +77,13 @@ class ReplyController {
             return shown(submission, form, List.of(refused.words()), locale, model);
         }
         return Outcome.then(result, submission, flash);
+    }
+
+    /** The page on the times goes to the participant. */
+    @PostMapping("/submissions/{id}/times")
+    String times(@PathVariable long id, @RequestParam int version, Principal who, RedirectAttributes flash) {
+        Ticket ticket = new Ticket(new SubmissionId(id), version);
+        return Outcome.then(explaining.send(person.of(who), ticket), ticket.id(), flash);
     }
 
     /** The letter exactly as it would go out, and what is wrong with it. */

@@ -1,12 +1,15 @@
 package org.tidegate.mailbox;
 
+import jakarta.activation.DataHandler;
 import jakarta.mail.Message;
 import jakarta.mail.MessagingException;
+import jakarta.mail.Part;
 import jakarta.mail.Session;
 import jakarta.mail.internet.InternetAddress;
 import jakarta.mail.internet.MimeBodyPart;
 import jakarta.mail.internet.MimeMessage;
 import jakarta.mail.internet.MimeMultipart;
+import jakarta.mail.util.ByteArrayDataSource;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -30,6 +33,7 @@ import java.util.stream.Collectors;
  * @param text paragraphs parted by empty lines
  * @param inReplyTo without angle brackets
  * @param references oldest first, without angle brackets
+ * @param file a file that goes with it (RFC 2183 attachment)
  */
 public record Letter(
         String sender,
@@ -41,7 +45,11 @@ public record Letter(
         String subject,
         String text,
         Optional<String> inReplyTo,
-        List<String> references) {
+        List<String> references,
+        Optional<File> file) {
+
+    /** @param type RFC 6838 */
+    public record File(String name, String type, byte[] content) {}
 
     /** RFC 5322 §3.6.4, as far as it needs no comments: anything else would let a stranger's header write ours. */
     private static final Pattern ID = Pattern.compile("[\\x21-\\x7e&&[^<>]]{1,250}");
@@ -67,7 +75,7 @@ public record Letter(
             // RFC 3834 §5: no machine is to answer this.
             message.setHeader("Auto-Submitted", inReplyTo.isPresent() ? "auto-replied" : "auto-generated");
             thread(message);
-            message.setContent(bodies());
+            message.setContent(content());
             message.saveChanges();
             ByteArrayOutputStream raw = new ByteArrayOutputStream();
             message.writeTo(raw);
@@ -89,6 +97,26 @@ public record Letter(
             message.setHeader(
                     "References", kept.stream().map(id -> "<" + id + ">").collect(Collectors.joining("\r\n ")));
         }
+    }
+
+    private MimeMultipart content() throws MessagingException {
+        if (file.isEmpty()) {
+            return bodies();
+        }
+        MimeBodyPart letter = new MimeBodyPart();
+        letter.setContent(bodies());
+        MimeMultipart all = new MimeMultipart("mixed");
+        all.addBodyPart(letter);
+        all.addBodyPart(attached(file.get()));
+        return all;
+    }
+
+    private static MimeBodyPart attached(File file) throws MessagingException {
+        MimeBodyPart part = new MimeBodyPart();
+        part.setDataHandler(new DataHandler(new ByteArrayDataSource(file.content(), file.type())));
+        part.setFileName(oneLine(file.name()));
+        part.setDisposition(Part.ATTACHMENT);
+        return part;
     }
 
     private MimeMultipart bodies() throws MessagingException {

@@ -38,6 +38,9 @@ public record LetterTexts(
         @Doc("Sent where an answer will come later than promised.")
         PlainLetter.NewTime newTime,
 
+        @Doc("Sent to someone who doubts a verdict on time, with the page that shows how it fell.")
+        PlainLetter.Times times,
+
         @Doc("Sent when a request has run out.") PlainLetter.Expired expired,
 
         @Doc("Sent when the test does not count for reasons of procedure.")
@@ -62,7 +65,7 @@ public record LetterTexts(
 
     /** The letters that tell no result. */
     List<PlainLetter> plain() {
-        return List.of(acknowledgement, reminder, notHeard, newTime, expired, voided, repeat, withdrawn);
+        return List.of(acknowledgement, reminder, notHeard, newTime, times, expired, voided, repeat, withdrawn);
     }
 
     List<ResultLetter> results() {

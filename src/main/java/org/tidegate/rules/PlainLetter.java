@@ -82,6 +82,22 @@ public sealed interface PlainLetter extends Letter {
         }
     }
 
+    @Doc("Sent to someone who doubts a verdict on time; the page that shows how it fell goes with it.")
+    record Times(
+            @Doc("Subject line: never a name or a result.") Template subject,
+
+            @Doc("Which test it is about.") @Requires("test_date")
+            Template about,
+
+            @Doc("What the enclosed page shows.") Template page,
+            @Doc("What to do where it is wrong.") Template challenge)
+            implements PlainLetter {
+        @Override
+        public List<Template> blocks() {
+            return List.of(about, page, challenge);
+        }
+    }
+
     @Doc("Sent when a request has run out.")
     record Expired(
             @Doc("Subject line: never a name or a result.") Template subject,

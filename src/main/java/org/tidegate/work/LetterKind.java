@@ -20,6 +20,8 @@ public enum LetterKind {
     WITHDRAWN,
     /** An honest new time for the answer. */
     NEW_TIME,
+    /** How the times were judged, for someone who doubts it. */
+    TIMES,
     /** To the on-call person. */
     ON_CALL,
     /** To our own team. */

@@ -108,10 +108,10 @@ class ConsoleServerTest {
     void thePageOnTheTimesForTheParticipantCanBePrinted() throws Exception {
         HttpClient client = client();
         signIn(client, "a long password");
-        assertThat(get(client, "submissions/1").body()).contains("/submissions/1/times.svg");
-        HttpResponse<String> page = get(client, "submissions/1/times.svg");
-        assertThat(page.headers().firstValue("Content-Type").orElse("")).startsWith("image/svg+xml");
-        assertThat(page.body()).contains("How we judged the times of your test", "If you think that this is wrong");
+        assertThat(get(client, "submissions/1").body()).contains("/submissions/1/times.pdf", "Send this page");
+        HttpResponse<String> page = get(client, "submissions/1/times.pdf");
+        assertThat(page.headers().firstValue("Content-Type").orElse("")).isEqualTo("application/pdf");
+        assertThat(page.body()).startsWith("%PDF-");
     }
 
     @Test

@@ -31,7 +31,8 @@ class LetterTest {
                 subject,
                 text,
                 Optional.of(answered),
-                references);
+                references,
+                Optional.empty());
     }
 
     private static String headers(Letter letter) {
@@ -53,6 +54,31 @@ class LetterTest {
         assertThat(read.envelope().text()).contains("Hello <Łukasz>,");
         String raw = new String(letter.mail().raw(), StandardCharsets.UTF_8);
         assertThat(raw).contains("multipart/alternative").contains("&lt;").doesNotContain("<Łukasz>,</p>");
+    }
+
+    @Test
+    void aFileGoesBesideTheLetterAndNotInItsPlace() {
+        byte[] content = "%PDF-1.7 a page".getBytes(StandardCharsets.UTF_8);
+        Letter plain = letter("maren@tarnpost.example", "Times", "Hello", "m1@x.example", List.of());
+        Letter letter = new Letter(
+                plain.sender(),
+                plain.senderName(),
+                plain.to(),
+                plain.messageId(),
+                plain.date(),
+                plain.language(),
+                plain.subject(),
+                plain.text(),
+                plain.inReplyTo(),
+                plain.references(),
+                Optional.of(new Letter.File(EVIL + ".pdf", "application/pdf", content)));
+        MailMessage read = MessageReader.read(letter.mail().raw(), Limits.standard());
+        assertThat(read.envelope().text()).contains("Hello");
+        assertThat(read.attachments()).singleElement().satisfies(a -> {
+            assertThat(a.content()).isEqualTo(content);
+            assertThat(a.declaredType()).isEqualTo("application/pdf");
+        });
+        assertThat(new String(letter.mail().raw(), StandardCharsets.UTF_8)).doesNotContain("\nBcc:");
     }
 
     @Test
