@@ -41,6 +41,7 @@ final class Assessing {
             vault.seal(message, findings).ifPresent(kept -> {
                 tx.messages().inspected(message.id(), kept, clock.instant());
                 pictures.keep(tx, message.id(), findings);
+                SignsOfLife.read(tx, findings, clock.instant());
             });
             fold(tx, message.id());
             tx.work().done(item);
