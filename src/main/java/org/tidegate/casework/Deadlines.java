@@ -26,8 +26,6 @@ import org.tidegate.rules.Wording;
  */
 record Deadlines(Instant arrived, Instant supplementBy, Optional<ClockTimes> windows) {
 
-    private static final String NEW_PHOTO = "photograph_until";
-
     /** @param taken when the first message was taken, for one that bears no arrival */
     static Deadlines of(Findings first, Instant taken, Assessment assessment, Optional<TestRecord> test, Rules rules) {
         Instant arrived = Arrival.of(first.envelope(), first.delivered(), rules.timing())
@@ -50,10 +48,9 @@ record Deadlines(Instant arrived, Instant supplementBy, Optional<ClockTimes> win
 
     /** Until when a correction of this discrepancy still counts; empty where none is worded, so nothing can be done. */
     Optional<Instant> correctBy(Discrepancy d, Rules rules) {
-        return wording(d, rules).flatMap(Wording::until).flatMap(until -> {
-            boolean newPhoto = until.placeholders().contains(NEW_PHOTO);
-            return newPhoto ? windows.map(ClockTimes::sendBy) : Optional.of(supplementBy);
-        });
+        return wording(d, rules)
+                .filter(w -> w.until().isPresent())
+                .flatMap(w -> w.asksForNewPhoto() ? windows.map(ClockTimes::sendBy) : Optional.of(supplementBy));
     }
 
     /**

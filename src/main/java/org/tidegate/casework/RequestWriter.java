@@ -7,11 +7,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
 import org.tidegate.finding.Discrepancy;
 import org.tidegate.finding.DiscrepancyCode;
 import org.tidegate.finding.Severity;
 import org.tidegate.rules.LetterTexts;
 import org.tidegate.rules.Rules;
+import org.tidegate.rules.Template;
 import org.tidegate.rules.Wording;
 import org.tidegate.work.SuggestedReply;
 
@@ -75,26 +78,48 @@ final class RequestWriter {
         List<String> paragraphs = new ArrayList<>();
         paragraphs.add(texts.request().opening().fill(values));
         holds.forEach(d -> wording(texts, d).ifPresent(w -> paragraphs.add(paragraph(w, d, values, deadlines, now))));
-        paragraphs.add(texts.request().ending().fill(values));
+        List<Discrepancy> late =
+                holds.stream().filter(d -> tooLate(d, deadlines, now)).toList();
+        boolean noNewPhoto = asking(late, texts, Wording::asksForNewPhoto);
+        if (noNewPhoto) {
+            paragraphs.add(texts.request().over().fill(values));
+        }
+        List<Discrepancy> open = holds.stream().filter(d -> !late.contains(d)).toList();
+        if (!noNewPhoto || asking(open, texts, w -> w.please().isPresent())) {
+            paragraphs.add(texts.request().ending().fill(values));
+        }
         return LetterSheet.text(texts, values, paragraphs);
+    }
+
+    private boolean tooLate(Discrepancy d, Deadlines deadlines, Instant now) {
+        return deadlines.correctBy(d, rules).filter(t -> !now.isBefore(t)).isPresent();
+    }
+
+    private static boolean asking(List<Discrepancy> about, LetterTexts texts, Predicate<Wording> what) {
+        return about.stream().anyMatch(d -> wording(texts, d).filter(what).isPresent());
     }
 
     private static Optional<Wording> wording(LetterTexts texts, Discrepancy d) {
         return Optional.ofNullable(texts.discrepancies().get(d.code()));
     }
 
+    /** In time: what to do and until when. Too late: nobody is asked for what would not count any more. */
     private String paragraph(
             Wording wording, Discrepancy d, Map<String, String> values, Deadlines deadlines, Instant now) {
         Map<String, String> own = new TreeMap<>(values);
         d.parameters().forEach(own::putIfAbsent);
-        List<String> sentences = new ArrayList<>();
-        sentences.add(wording.tell().fill(own));
-        deadlines.correctBy(d, rules).filter(now::isBefore).ifPresent(until -> {
-            own.put("until", LetterValues.clock(until, rules));
-            wording.until().map(t -> t.fill(own)).ifPresent(sentences::add);
-        });
-        sentences.add(wording.otherwise().fill(own));
-        return String.join(" ", sentences);
+        Optional<Instant> counts = deadlines.correctBy(d, rules);
+        counts.ifPresent(t -> own.put("until", LetterValues.clock(t, rules)));
+        boolean tooLate = tooLate(d, deadlines, now);
+        List<Template> said = new ArrayList<>(List.of(wording.tell()));
+        if (!tooLate) {
+            wording.please().ifPresent(said::add);
+            wording.until().filter(t -> counts.isPresent()).ifPresent(said::add);
+        }
+        if (!wording.asksForNewPhoto() || (counts.isPresent() && !tooLate)) {
+            said.add(wording.otherwise());
+        }
+        return said.stream().map(t -> t.fill(own)).collect(Collectors.joining(" "));
     }
 
     /** When the first of the things that it asks for would come too late. */

@@ -5,7 +5,6 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.stream.Stream;
 
 /**
  * Whether each block does its work. That each is there, and in which order they stand, the keys hold already; here: that a
@@ -34,16 +33,14 @@ final class BlockChecks {
         frame();
         harmless(
                 texts.request(),
-                List.of(texts.request().opening(), texts.request().ending()));
-        texts.discrepancies().values().forEach(w -> harmless(w, wording(w)));
+                List.of(
+                        texts.request().opening(),
+                        texts.request().over(),
+                        texts.request().ending()));
+        texts.discrepancies().values().forEach(w -> harmless(w, w.everything()));
         if (texts.neverSay().isEmpty()) {
             faults.in(texts, "never_say is empty", "name at least one phrase, such as 'you are healthy'");
         }
-    }
-
-    private static List<Template> wording(Wording w) {
-        return Stream.concat(Stream.of(w.tell(), w.otherwise()), w.until().stream())
-                .toList();
     }
 
     /** The first block tells the result of its own letter, in the words that are named for it; no block tells another. */

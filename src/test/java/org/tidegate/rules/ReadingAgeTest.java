@@ -139,9 +139,10 @@ class ReadingAgeTest {
                 .forEach((code, w) -> all.put(
                         "request " + code.code(),
                         Stream.of(
-                                        Stream.of(t.request().opening(), w.tell()),
-                                        w.until().stream(),
-                                        Stream.of(w.otherwise(), t.request().ending()))
+                                        Stream.of(t.request().opening()),
+                                        w.everything().stream(),
+                                        Stream.of(
+                                                t.request().over(), t.request().ending()))
                                 .flatMap(s -> s)
                                 .toList()));
         return all;
