@@ -142,7 +142,7 @@ final class DerivationChecker {
         Duration claimed =
                 s.from().kind() == Kind.DEVICE_ZERO ? s.bound() : s.bound().negated();
         long rest = Math.floorMod(claimed.minus(shown).toMillis(), 900_000);
-        return rest <= 999 || rest == 0;
+        return rest <= 999;
     }
 
     private static boolean near(DerivationStep s, Instant time, Duration within, boolean tolerant, int tolerance) {
