@@ -42,15 +42,14 @@ final class CaseReader {
 
     /** What its messages showed, in the order of taking; forgotten ones are left out. */
     List<Findings> findings(Tx tx, Submission s) {
-        return s.messages().stream()
-                .flatMap(m -> tx.messages().find(m).stream())
+        return tx.messages().ofSubmission(s.id()).stream()
                 .flatMap(m -> vault.findings(m).stream())
                 .toList();
     }
 
     /** What a letter about the submission is about. */
     Matter matter(Tx tx, Submission s, Assessment assessment) {
-        StoredMessage first = tx.messages().find(s.messages().get(0)).orElseThrow();
+        StoredMessage first = tx.messages().ofSubmission(s.id()).get(0);
         Findings findings = vault.findings(first).orElseThrow();
         Optional<TestRecord> test = test(tx, assessment);
         return new Matter(
@@ -74,7 +73,7 @@ final class CaseReader {
     }
 
     Optional<Findings> first(Tx tx, Submission s) {
-        return tx.messages().find(s.messages().get(0)).flatMap(vault::findings);
+        return tx.messages().ofSubmission(s.id()).stream().findFirst().flatMap(vault::findings);
     }
 
     /** The booked name where the match is sure, else as stated, else the sender. */

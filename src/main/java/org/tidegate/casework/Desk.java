@@ -109,6 +109,11 @@ public final class Desk implements AutoCloseable {
         return new Explaining(acting, letters, drawings());
     }
 
+    /** One message among several tests. */
+    public Splitting splitting() {
+        return new Splitting(acting);
+    }
+
     /** Drafts and replies. */
     public Replying replying() {
         return new Replying(store, acting, letters);

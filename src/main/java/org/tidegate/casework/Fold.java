@@ -9,12 +9,14 @@ import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 import org.tidegate.examination.Assessment;
 import org.tidegate.examination.Assessor;
 import org.tidegate.examination.Joining;
 import org.tidegate.examination.OpenTests;
 import org.tidegate.examination.linkage.LinkageResult;
 import org.tidegate.finding.Findings;
+import org.tidegate.store.PersonLinks.Part;
 import org.tidegate.store.Tx;
 import org.tidegate.work.MessageId;
 import org.tidegate.work.Submission;
@@ -56,6 +58,7 @@ final class Fold {
 
     /** Takes a message, and all later ones of its submission, out of their places. */
     private void take(MessageId id) {
+        parts(id);
         Optional<Draft> home = home(id);
         if (home.isEmpty()) {
             toPlace.add(id);
@@ -68,7 +71,7 @@ final class Fold {
 
     /** A person acted on it, or a message of it is forgotten. */
     private boolean staysPut(Draft draft) {
-        return draft.pinned() || view.findings(List.copyOf(draft.messages())).isEmpty();
+        return draft.pinned() || view.findings(draft.members()).isEmpty();
     }
 
     private void place(MessageId id, Findings findings) {
@@ -80,7 +83,8 @@ final class Fold {
                 findings, alone, candidates.stream().map(this::candidate).toList());
         Draft draft = found.isPresent() ? candidates.get(found.getAsInt()) : fresh(id);
         draft.messages().add(id);
-        takeAll(new TreeSet<>(draft.messages().tailSet(id, false)));
+        takeAll(draft.after(id));
+        parts(id).forEach(part -> takeAll(part.after(id)));
         draft.messages().forEach(member -> takeAll(ties.watchersAfter(member, id)));
     }
 
@@ -101,21 +105,43 @@ final class Fold {
     private List<Draft> candidates(MessageId id) {
         Map<SubmissionId, Draft> found = new TreeMap<>();
         for (MessageId before : ties.joinableBefore(id)) {
-            home(before).filter(Draft::joinable).ifPresent(d -> found.put(d.id(), d));
+            Stream.concat(home(before).stream(), parts(before).stream())
+                    .filter(Draft::joinable)
+                    .forEach(d -> found.put(d.id(), d));
         }
-        found.values().forEach(d -> takeAll(new TreeSet<>(d.messages().tailSet(id, false))));
+        found.values().forEach(d -> takeAll(d.after(id)));
         return new ArrayList<>(found.values());
     }
 
+    /** The thread of a split message tells nobody whose of its tests an answer is about. */
     private Joining.Candidate candidate(Draft draft) {
-        List<MessageId> messages = List.copyOf(draft.messages());
-        return new Joining.Candidate(
-                view.findings(messages).orElse(List.of()), verdicts.of(messages).flatMap(Assessment::test));
+        Members members = draft.members();
+        boolean split = members.ids().stream().anyMatch(m -> !view.parts(m).isEmpty());
+        List<Findings> thread = split ? List.of() : view.findings(members).orElse(List.of());
+        return new Joining.Candidate(thread, verdicts.of(members).flatMap(Assessment::test));
+    }
+
+    /** The submissions of the further tests that the message is split for. */
+    private List<Draft> parts(MessageId id) {
+        return view.parts(id).stream().map(this::draft).toList();
+    }
+
+    private Draft draft(Part part) {
+        Draft known = drafts.get(part.submission());
+        if (known == null) {
+            known = tx.submissions()
+                    .find(part.submission())
+                    .map(s -> Draft.of(s, Optional.of(part)))
+                    .orElseGet(() -> Draft.of(part));
+            drafts.put(known.id(), known);
+        }
+        return known;
     }
 
     private Optional<Draft> home(MessageId id) {
-        Optional<Draft> inFold =
-                drafts.values().stream().filter(d -> d.messages().contains(id)).findFirst();
+        Optional<Draft> inFold = drafts.values().stream()
+                .filter(d -> d.messages().contains(id) && !d.shares(id))
+                .findFirst();
         if (inFold.isPresent() || toPlace.contains(id)) {
             return inFold;
         }
@@ -128,7 +154,7 @@ final class Fold {
     }
 
     private Draft remember(Submission stored) {
-        Draft draft = Draft.of(stored);
+        Draft draft = Draft.of(stored, tx.personLinks().part(stored.id()));
         drafts.put(draft.id(), draft);
         return draft;
     }
@@ -138,7 +164,10 @@ final class Fold {
         SubmissionId own = SubmissionId.startedBy(id);
         Draft known = drafts.get(own);
         if (known == null) {
-            known = tx.submissions().find(own).map(Draft::of).orElseGet(() -> Draft.startedBy(id));
+            known = tx.submissions()
+                    .find(own)
+                    .map(s -> Draft.of(s, Optional.empty()))
+                    .orElseGet(() -> Draft.startedBy(id));
             drafts.put(own, known);
         }
         return known;

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.tidegate.booking.TestKey;
 import org.tidegate.finding.Findings;
+import org.tidegate.store.PersonLinks.Part;
 import org.tidegate.store.StoredMessage;
 import org.tidegate.store.Tx;
 import org.tidegate.work.MessageId;
@@ -17,6 +18,7 @@ final class FoldView {
     private final MessageVault vault;
     private final Map<MessageId, Optional<Findings>> findings = new HashMap<>();
     private final Map<MessageId, StoredMessage> messages = new HashMap<>();
+    private final Map<MessageId, List<Part>> parts = new HashMap<>();
 
     FoldView(Tx tx, MessageVault vault) {
         this.tx = tx;
@@ -28,15 +30,32 @@ final class FoldView {
                 id, m -> tx.messages().find(m).orElseThrow(() -> new IllegalStateException("no message " + m.value())));
     }
 
-    /** Empty where the message is not inspected yet, or forgotten. */
-    Optional<Findings> findings(MessageId id) {
-        return findings.computeIfAbsent(id, m -> vault.findings(message(m)));
+    /** Whoever its pictures are for. Empty where the message is not inspected yet, or forgotten. */
+    Optional<Findings> whole(MessageId id) {
+        return findings.computeIfAbsent(id, m -> vault.findings(message(m).whole()));
     }
 
-    /** Empty where one of them is not there any more: then nothing can be assessed. */
-    Optional<List<Findings>> findings(List<MessageId> ids) {
-        List<Findings> all = ids.stream().flatMap(id -> findings(id).stream()).toList();
-        return all.size() == ids.size() ? Optional.of(all) : Optional.empty();
+    /** With the pictures that are left to its own submission. */
+    Optional<Findings> findings(MessageId id) {
+        return whole(id).map(f -> f.showing(message(id)::shows));
+    }
+
+    /** With what is for this submission. Empty where one of them is not there any more: then nothing can be assessed. */
+    Optional<List<Findings>> findings(Members members) {
+        List<Findings> all =
+                members.ids().stream().flatMap(id -> findings(members, id).stream()).toList();
+        return all.size() == members.ids().size() ? Optional.of(all) : Optional.empty();
+    }
+
+    private Optional<Findings> findings(Members members, MessageId id) {
+        return members.share(id)
+                .map(share -> whole(id).map(f -> f.showing(share.pictures()::contains)))
+                .orElseGet(() -> findings(id));
+    }
+
+    /** The further tests that a person split the message for. */
+    List<Part> parts(MessageId id) {
+        return parts.computeIfAbsent(id, m -> tx.personLinks().parts(m));
     }
 
     /** The test that a person said a message is for. */
@@ -44,8 +63,11 @@ final class FoldView {
         return tx.personLinks().of(id);
     }
 
-    /** The same of messages together: the word on the last one that there is a word on. */
-    Optional<TestKey> linked(List<MessageId> ids) {
-        return ids.stream().flatMap(id -> linked(id).stream()).reduce((a, b) -> b);
+    /** The same of messages together: what a part was made for, else the word on the last one that there is a word on. */
+    Optional<TestKey> linked(Members members) {
+        if (members.part().isPresent()) {
+            return members.part().map(Part::test);
+        }
+        return members.ids().stream().flatMap(id -> linked(id).stream()).reduce((a, b) -> b);
     }
 }

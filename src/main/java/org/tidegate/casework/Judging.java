@@ -127,22 +127,29 @@ public final class Judging {
             if (!c.submission().state().movedByAssessment() && c.submission().state() != SubmissionState.WAITING) {
                 return closed(c);
             }
-            c.submission().messages().forEach(m -> c.tx().personLinks().link(m, test, c.who(), c.now()));
-            if (c.submission().state() == SubmissionState.WAITING) {
-                c.move(SubmissionState.HELD, "taken-out-of-waiting", List.of());
-            }
-            c.record("relinked", List.of(reason.code()), Map.of("test", test.toString()));
-            acting.assessAgain(c);
-            return new ActionResult.Done(home(c), Optional.empty(), "Linked to " + test + ".");
+            return Sharing.refused(c, test).orElseGet(() -> relink(c, test, reason));
         });
     }
 
-    /** Where the first message lives now. */
+    private ActionResult relink(Case c, TestKey test, Reason reason) {
+        if (c.submission().state() == SubmissionState.WAITING) {
+            c.move(SubmissionState.HELD, "taken-out-of-waiting", List.of());
+        }
+        c.record("relinked", List.of(reason.code()), Map.of("test", test.toString()));
+        Sharing.link(c, test);
+        acting.assessAgain(c);
+        return new ActionResult.Done(home(c), Optional.empty(), "Linked to " + test + ".");
+    }
+
+    /** The submission itself where it is a part still; else where the first message lives now. */
     private static Submission home(Case c) {
-        return c.tx().messages()
-                .find(c.submission().messages().get(0))
-                .flatMap(m -> m.submission())
-                .flatMap(s -> c.tx().submissions().find(s))
+        return c.tx().personLinks()
+                .part(c.id())
+                .map(p -> c.fresh())
+                .or(() -> c.tx().messages()
+                        .find(c.submission().messages().get(0))
+                        .flatMap(m -> m.submission())
+                        .flatMap(s -> c.tx().submissions().find(s)))
                 .orElse(c.submission());
     }
 

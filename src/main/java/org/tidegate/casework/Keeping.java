@@ -11,6 +11,7 @@ import org.tidegate.examination.Assessment;
 import org.tidegate.examination.OpenTests;
 import org.tidegate.finding.Discrepancy;
 import org.tidegate.finding.DiscrepancyCode;
+import org.tidegate.finding.Findings;
 import org.tidegate.rules.Rules;
 import org.tidegate.store.StoredAssessment;
 import org.tidegate.store.StoredJson;
@@ -39,11 +40,10 @@ final class Keeping {
 
     /** Nothing is written where messages and assessment are the same as before. */
     void keep(Draft draft, Verdicts verdicts) {
-        List<MessageId> messages = List.copyOf(draft.messages());
-        if (messages.isEmpty()) {
+        if (draft.messages().isEmpty()) {
             draft.stored().ifPresent(this::dissolve);
         } else {
-            verdicts.of(messages).ifPresent(a -> keep(draft, messages, a));
+            verdicts.of(draft.members()).ifPresent(a -> keep(draft, draft.members().ids(), a));
         }
     }
 
@@ -85,8 +85,9 @@ final class Keeping {
                         codes,
                         content));
         Optional<TestRecord> test = a.test().flatMap(tests::find);
+        Findings first = view.findings(draft.members()).orElseThrow().get(0);
         Deadlines deadlines = Deadlines.of(
-                view.findings(messages.get(0)).orElseThrow(),
+                first,
                 view.message(messages.get(0)).taken(),
                 a,
                 test,
@@ -109,7 +110,7 @@ final class Keeping {
                         new Matter(
                                 draft.id(),
                                 number,
-                                view.findings(messages.get(0)).orElseThrow(),
+                                first,
                                 a,
                                 test,
                                 deadlines),

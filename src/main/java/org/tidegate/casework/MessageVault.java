@@ -124,13 +124,14 @@ public final class MessageVault {
         });
     }
 
-    /** What inspecting the message found; empty where that is not done yet, or forgotten. */
+    /** What inspecting the message found, with the pictures it shows here; empty where that is not done yet, or forgotten. */
     public Optional<Findings> findings(StoredMessage message) {
         return message.findings()
                 .flatMap(kept -> key(message).map(key -> {
                     try {
                         byte[] json = Sealing.open(beside(key), new ByteArrayInputStream(kept));
-                        return StoredJson.read(json, Findings.class);
+                        Findings all = StoredJson.read(json, Findings.class);
+                        return message.shown().isEmpty() ? all : all.showing(message::shows);
                     } catch (IOException e) {
                         throw new UncheckedIOException(
                                 "Findings of " + message.id().value() + ": " + e.getMessage(), e);

@@ -5,18 +5,19 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.tidegate.casework.SubmissionView.Past;
 import org.tidegate.casework.SubmissionView.TakenMessage;
 import org.tidegate.examination.Assessment;
 import org.tidegate.message.Limits;
 import org.tidegate.message.MessageReader;
+import org.tidegate.store.PersonLinks.Part;
 import org.tidegate.store.Store;
 import org.tidegate.store.StoredAssessment;
 import org.tidegate.store.StoredJson;
 import org.tidegate.store.StoredMessage;
 import org.tidegate.store.Tx;
+import org.tidegate.work.MessageId;
 import org.tidegate.work.Submission;
 import org.tidegate.work.SubmissionId;
 import org.tidegate.work.User;
@@ -26,7 +27,6 @@ import org.tidegate.work.UserId;
 final class StoredCasebook implements Casebook {
 
     private static final String HOLD = "hold:";
-    private static final Pattern NUMBER = Pattern.compile("(?:[Ss]-)?([0-9]{1,18})");
 
     private final Store store;
     private final MessageVault vault;
@@ -67,7 +67,27 @@ final class StoredCasebook implements Casebook {
                 tx.claims().of(s.id(), now),
                 tx.outbox().of(s.id()),
                 tx.endings().of(s.id()),
-                tx.waits().until(s.id()));
+                tx.waits().until(s.id()),
+                kin(tx, s));
+    }
+
+    /** The other submissions that hold a share of one of its messages. */
+    private static List<Submission> kin(Tx tx, Submission s) {
+        return s.messages().stream()
+                .flatMap(m -> shares(tx, m))
+                .filter(other -> !other.equals(s.id()))
+                .distinct()
+                .flatMap(other -> tx.submissions().find(other).stream())
+                .toList();
+    }
+
+    private static Stream<SubmissionId> shares(Tx tx, MessageId id) {
+        List<Part> parts = tx.personLinks().parts(id);
+        return parts.isEmpty()
+                ? Stream.empty()
+                : Stream.concat(
+                        tx.messages().find(id).flatMap(StoredMessage::submission).stream(),
+                        parts.stream().map(Part::submission));
     }
 
     private List<TakenMessage> messages(Tx tx, Submission s) {
@@ -101,7 +121,8 @@ final class StoredCasebook implements Casebook {
         Optional<StoredMessage> found = store.read(tx -> tx.messages().ofSubmission(id).stream()
                 .skip(Math.max(message, 0))
                 .findFirst());
-        return found.flatMap(vault::raw)
+        return found.filter(m -> m.shows(path))
+                .flatMap(vault::raw)
                 .flatMap(raw -> MessageReader.read(raw, Limits.standard()).attachments().stream()
                         .filter(a -> a.path().equals(path) && a.type().startsWith("image/"))
                         .findFirst()
@@ -110,9 +131,9 @@ final class StoredCasebook implements Casebook {
 
     @Override
     public List<SubmissionId> find(String words) {
-        Matcher number = NUMBER.matcher(words);
-        return store.read(tx -> number.matches()
-                ? tx.submissions().find(new SubmissionId(Long.parseLong(number.group(1)))).stream()
+        Optional<SubmissionId> number = SubmissionId.parse(words);
+        return store.read(tx -> number.isPresent()
+                ? number.flatMap(tx.submissions()::find).stream()
                         .map(Submission::id)
                         .toList()
                 : tx.submissions().ofTest(words).stream().map(Submission::id).toList());

@@ -25,6 +25,7 @@ import org.tidegate.work.SuggestedReply;
  * @param letters what was written to the participant
  * @param endings how it came to be closed
  * @param waitsUntil until when it waits for the participant
+ * @param kin other submissions among which a message of this one is split
  */
 public record SubmissionView(
         Submission submission,
@@ -38,7 +39,8 @@ public record SubmissionView(
         Optional<Claim> claim,
         List<OutboxLetter> letters,
         List<Ending> endings,
-        Optional<Instant> waitsUntil) {
+        Optional<Instant> waitsUntil,
+        List<Submission> kin) {
 
     /** One message with what it showed. */
     public record TakenMessage(long number, Instant taken, Findings findings) {}

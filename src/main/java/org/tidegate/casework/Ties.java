@@ -1,6 +1,7 @@
 package org.tidegate.casework;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -12,6 +13,7 @@ import org.tidegate.message.Mailbox;
 import org.tidegate.store.Links;
 import org.tidegate.store.Links.Kind;
 import org.tidegate.store.Links.Link;
+import org.tidegate.store.PersonLinks.Part;
 import org.tidegate.store.Tx;
 import org.tidegate.work.MessageId;
 
@@ -34,6 +36,7 @@ final class Ties {
     void record(MessageId id, Findings findings, Optional<TestKey> alone) {
         List<Link> all = new ArrayList<>();
         alone.ifPresent(t -> all.add(new Link(Kind.TEST, t.toString())));
+        view.parts(id).forEach(p -> all.add(new Link(Kind.PART, p.test().toString())));
         findings.envelope().messageId().ifPresent(m -> all.add(new Link(Kind.OWN_ID, mark(m))));
         findings.envelope().references().forEach(m -> all.add(new Link(Kind.REFERS_TO, mark(m))));
         findings.envelope().from().stream()
@@ -49,13 +52,19 @@ final class Ties {
         Set<MessageId> before = new TreeSet<>();
         for (Link link : links.of(id)) {
             switch (link.kind()) {
-                case TEST -> before.addAll(links.with(Kind.TEST, link.value()));
+                case TEST -> before.addAll(forTest(link.value()));
                 case REFERS_TO -> before.addAll(links.with(Kind.OWN_ID, link.value()));
-                case OWN_ID, SENDER -> {}
+                case PART, OWN_ID, SENDER -> {}
             }
         }
         before.removeIf(m -> m.compareTo(id) >= 0);
         return before;
+    }
+
+    private Set<MessageId> forTest(String test) {
+        Set<MessageId> all = new TreeSet<>(links.with(Kind.TEST, test));
+        all.addAll(links.with(Kind.PART, test));
+        return all;
     }
 
     /** Later messages that could see a change of this one. */
@@ -63,12 +72,12 @@ final class Ties {
         Set<MessageId> later = new TreeSet<>();
         for (Link link : links.of(id)) {
             switch (link.kind()) {
-                case TEST -> later.addAll(links.with(Kind.TEST, link.value()));
+                case TEST, PART -> later.addAll(links.with(Kind.TEST, link.value()));
                 case OWN_ID -> later.addAll(links.with(Kind.REFERS_TO, link.value()));
                 case REFERS_TO, SENDER -> {}
             }
         }
-        view.findings(id).ifPresent(f -> later.addAll(pictures.carriers(f)));
+        view.whole(id).ifPresent(f -> later.addAll(pictures.carriers(f)));
         later.removeIf(m -> m.compareTo(after) <= 0);
         return later;
     }
@@ -76,21 +85,25 @@ final class Ties {
     /**
      * Whether the two messages may come from one person: the same booking, or, where a booking is not known, the same sender's
      * address. What is not known is never held against anyone who can be told by the address.
+     *
+     * @param share what of the second message is meant, where that is a part of it
      */
-    boolean samePerson(MessageId a, MessageId b) {
-        Set<String> first = refs(a);
-        Set<String> second = refs(b);
+    boolean samePerson(MessageId other, MessageId own, Optional<Part> share) {
+        Set<String> first = refs(other, Kind.TEST, Kind.PART);
+        Set<String> second = share.map(s -> Set.of(s.test().ref())).orElseGet(() -> refs(own, Kind.TEST));
         if (!first.isEmpty() && !second.isEmpty()) {
-            return first.equals(second);
+            return !Collections.disjoint(first, second);
         }
-        Set<String> senders = values(a, Kind.SENDER);
-        senders.retainAll(values(b, Kind.SENDER));
+        Set<String> senders = values(other, Kind.SENDER);
+        senders.retainAll(values(own, Kind.SENDER));
         return !senders.isEmpty();
     }
 
-    private Set<String> refs(MessageId id) {
+    private Set<String> refs(MessageId id, Kind... kinds) {
         Set<String> refs = new TreeSet<>();
-        values(id, Kind.TEST).forEach(t -> refs.add(t.split("#", 2)[0]));
+        for (Kind kind : kinds) {
+            values(id, kind).forEach(t -> refs.add(t.split("#", 2)[0]));
+        }
         return refs;
     }
 

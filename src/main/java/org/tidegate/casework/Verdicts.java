@@ -20,7 +20,6 @@ import org.tidegate.finding.PictureFinding;
 import org.tidegate.store.Readings;
 import org.tidegate.store.Tx;
 import org.tidegate.work.MessageId;
-import org.tidegate.work.SubmissionId;
 
 /** Assesses lists of messages as submissions: the same list gives the same assessment, whoever asks and when. */
 final class Verdicts {
@@ -33,7 +32,7 @@ final class Verdicts {
     private final List<Outage> outages;
     private final Set<String> quarantinedLots;
     private final Readings readings;
-    private final Map<List<MessageId>, Optional<Assessment>> known = new HashMap<>();
+    private final Map<Members, Optional<Assessment>> known = new HashMap<>();
 
     Verdicts(Tx tx, Assessor assessor, OpenTests tests, FoldView view, Ties ties, SeenPictures pictures) {
         this.assessor = assessor;
@@ -49,36 +48,36 @@ final class Verdicts {
     }
 
     /** Empty where a message is forgotten. The standing before the last message is that of the list without it. */
-    Optional<Assessment> of(List<MessageId> messages) {
-        Optional<Assessment> before = known.get(messages);
+    Optional<Assessment> of(Members members) {
+        Optional<Assessment> before = known.get(members);
         if (before == null) {
-            before = view.findings(messages).map(findings -> assess(messages, findings));
-            known.put(List.copyOf(messages), before);
+            before = view.findings(members).map(findings -> assess(members, findings));
+            known.put(members, before);
         }
         return before;
     }
 
-    private Assessment assess(List<MessageId> messages, List<Findings> findings) {
-        boolean ready = messages.size() > 1
-                && of(messages.subList(0, messages.size() - 1))
+    private Assessment assess(Members members, List<Findings> findings) {
+        boolean ready = members.ids().size() > 1
+                && of(members.before())
                         .filter(a -> a.disposition() == Disposition.TO_READ)
                         .isPresent();
-        Standing standing = new Standing(ready, reused(messages, findings), quarantinedLots, transcription(messages));
-        return assessor.assess(new AssessmentInput(findings, tests, standing, outages, view.linked(messages)));
+        Standing standing = new Standing(ready, reused(members, findings), quarantinedLots, transcription(members));
+        return assessor.assess(new AssessmentInput(findings, tests, standing, outages, view.linked(members)));
     }
 
     /** What the newest reader of the submission that these messages make wrote down. */
-    private Optional<Transcription> transcription(List<MessageId> messages) {
-        return readings.of(SubmissionId.startedBy(messages.get(0))).stream()
+    private Optional<Transcription> transcription(Members members) {
+        return readings.of(members.submission()).stream()
                 .reduce((a, b) -> b)
                 .map(r -> new Transcription(r.lot(), r.mark(), r.marked()));
     }
 
-    private Set<String> reused(List<MessageId> messages, List<Findings> findings) {
+    private Set<String> reused(Members members, List<Findings> findings) {
         Set<String> keys = new TreeSet<>();
-        for (int m = 0; m < messages.size(); m++) {
+        for (int m = 0; m < findings.size(); m++) {
             for (PictureFinding photo : SeenPictures.cassettePhotos(findings.get(m))) {
-                if (sentByAnotherBefore(photo, messages.get(m), messages)) {
+                if (sentByAnotherBefore(photo, members.ids().get(m), members)) {
                     keys.add(Standing.pictureKey(m, photo.path()));
                 }
             }
@@ -86,9 +85,9 @@ final class Verdicts {
         return keys;
     }
 
-    private boolean sentByAnotherBefore(PictureFinding photo, MessageId carrier, List<MessageId> submission) {
+    private boolean sentByAnotherBefore(PictureFinding photo, MessageId carrier, Members members) {
         List<MessageId> others = new ArrayList<>(pictures.carriers(photo));
-        others.removeIf(o -> o.compareTo(carrier) >= 0 || submission.contains(o));
-        return others.stream().anyMatch(o -> submission.stream().noneMatch(m -> ties.samePerson(o, m)));
+        others.removeIf(o -> o.compareTo(carrier) >= 0 || members.ids().contains(o));
+        return others.stream().anyMatch(o -> members.ids().stream().noneMatch(m -> ties.samePerson(o, m, members.share(m))));
     }
 }

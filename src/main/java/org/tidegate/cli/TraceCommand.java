@@ -61,9 +61,8 @@ final class TraceCommand implements Callable<Integer> {
     }
 
     private List<Submission> find(Tx tx) {
-        if (ref.matches("S-\\d{1,18}")) {
-            return tx.submissions().find(new SubmissionId(Long.parseLong(ref.substring(2)))).stream()
-                    .toList();
+        if (ref.startsWith("S-")) {
+            return SubmissionId.parse(ref).flatMap(tx.submissions()::find).stream().toList();
         }
         return tx.submissions().ofTest(ref);
     }

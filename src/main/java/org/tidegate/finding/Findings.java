@@ -3,6 +3,7 @@ package org.tidegate.finding;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 import org.tidegate.message.Envelope;
 import org.tidegate.message.Problem;
 
@@ -31,4 +32,18 @@ public record Findings(
         List<Problem> problems) {
 
     public static final int FORMAT = 1;
+
+    /** The same with only those pictures whose paths are wanted: what a submission may see that shares the message. */
+    public Findings showing(Predicate<String> paths) {
+        return new Findings(
+                format,
+                envelope,
+                delivered,
+                readings,
+                urgentWords,
+                coveringNoteOnly,
+                pictures.stream().filter(p -> paths.test(p.path())).toList(),
+                fileProblems,
+                problems);
+    }
 }

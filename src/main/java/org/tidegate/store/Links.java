@@ -18,6 +18,8 @@ public final class Links {
     public enum Kind {
         /** The test that the message matches by itself. */
         TEST,
+        /** A further test that a person split the message for. */
+        PART,
         /** Keyed mark of its own Message-ID. */
         OWN_ID,
         /** Keyed mark of a Message-ID that it answers. */

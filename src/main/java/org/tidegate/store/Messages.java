@@ -11,8 +11,12 @@ import org.tidegate.work.SubmissionId;
 public final class Messages {
 
     private static final String COLUMNS =
-            "id, wrapped_key, wrapped_salt, blob, salted_hash, size, taken, delivered, submission,"
-                    + " findings, inspected";
+            "m.id AS id, m.wrapped_key AS wrapped_key, m.wrapped_salt AS wrapped_salt, m.blob AS blob,"
+                    + " m.salted_hash AS salted_hash, m.size AS size, m.taken AS taken, m.delivered AS delivered,"
+                    + " m.submission AS submission, m.findings AS findings, m.inspected AS inspected";
+    private static final String OWN = "SELECT " + COLUMNS + ", m.own_pictures AS shown FROM messages m";
+    private static final String SHARED =
+            "SELECT " + COLUMNS + ", p.pictures AS shown FROM messages m JOIN parts p ON p.message = m.id";
 
     private final Tx tx;
 
@@ -50,19 +54,24 @@ public final class Messages {
                 .orElse(0);
     }
 
+    /** As its own submission sees it: of a split message with the pictures that were left to that. */
     public Optional<StoredMessage> find(MessageId id) {
-        return tx.first("SELECT " + COLUMNS + " FROM messages WHERE id = ?", Messages::read, id.value());
+        return tx.first(OWN + " WHERE m.id = ?", Messages::read, id.value());
     }
 
+    /** As this submission sees them, in the order of taking. */
     public List<StoredMessage> ofSubmission(SubmissionId id) {
         return tx.list(
-                "SELECT " + COLUMNS + " FROM messages WHERE submission = ? ORDER BY id", Messages::read, id.value());
+                OWN + " WHERE m.submission = ? UNION ALL " + SHARED
+                        + " WHERE p.submission = ? AND p.ended IS NULL ORDER BY id",
+                Messages::read,
+                id.value(),
+                id.value());
     }
 
     /** In the order of taking, after the given one: a page for walking through all. */
     public List<StoredMessage> after(long id, int most) {
-        return tx.list(
-                "SELECT " + COLUMNS + " FROM messages WHERE id > ? ORDER BY id LIMIT ?", Messages::read, id, most);
+        return tx.list(OWN + " WHERE m.id > ? ORDER BY m.id LIMIT ?", Messages::read, id, most);
     }
 
     public long count() {
@@ -98,15 +107,24 @@ public final class Messages {
         tx.update("UPDATE messages SET submission = ? WHERE id = ?", submission.map(SubmissionId::value), id.value());
     }
 
+    /** @param pictures paths of those that the message's own submission keeps; all where empty */
+    public void leave(MessageId id, Optional<List<String>> pictures) {
+        tx.update("UPDATE messages SET own_pictures = ? WHERE id = ?", pictures.map(StoredJson::write), id.value());
+    }
+
     /** Destroys key, salt and findings: whatever copy of the blob remains cannot be opened any more. */
     public void forget(MessageId id) {
         tx.update(
-                "UPDATE messages SET wrapped_key = NULL, wrapped_salt = NULL, findings = NULL WHERE id = ?",
+                "UPDATE messages SET wrapped_key = NULL, wrapped_salt = NULL, findings = NULL, own_pictures = NULL"
+                        + " WHERE id = ?",
                 id.value());
         tx.update("DELETE FROM pictures WHERE message = ?", id.value());
         tx.update(
-                "UPDATE submissions SET version = version + 1 WHERE id = (SELECT submission FROM messages WHERE id = ?)",
+                "UPDATE submissions SET version = version + 1 WHERE id = (SELECT submission FROM messages WHERE id = ?)"
+                        + " OR id IN (SELECT submission FROM parts WHERE message = ? AND ended IS NULL)",
+                id.value(),
                 id.value());
+        tx.update("UPDATE parts SET pictures = '[]' WHERE message = ?", id.value());
     }
 
     private static StoredMessage read(Row r) throws SQLException {
@@ -121,6 +139,7 @@ public final class Messages {
                 r.maybeInstant("delivered"),
                 r.maybeNumber("submission").map(SubmissionId::new),
                 r.maybeBytes("findings"),
-                r.maybeInstant("inspected"));
+                r.maybeInstant("inspected"),
+                r.maybeText("shown").map(StoredJson::texts));
     }
 }

@@ -1,5 +1,6 @@
 package org.tidegate.store;
 
+import java.util.List;
 import tools.jackson.databind.MapperFeature;
 import tools.jackson.databind.SerializationFeature;
 import tools.jackson.databind.cfg.DateTimeFeature;
@@ -29,6 +30,11 @@ public final class StoredJson {
     /** @throws tools.jackson.core.JacksonException where the text is not of this shape */
     public static <T> T read(String text, Class<T> type) {
         return MAPPER.readValue(text, type);
+    }
+
+    /** A list of texts. */
+    static List<String> texts(String json) {
+        return List.of(MAPPER.readValue(json, String[].class));
     }
 
     public static <T> T read(byte[] text, Class<T> type) {

@@ -3,12 +3,14 @@ package org.tidegate.store;
 import java.sql.SQLException;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.tidegate.finding.DiscrepancyCode;
 import org.tidegate.work.MessageId;
 import org.tidegate.work.Submission;
@@ -38,10 +40,12 @@ public final class Submissions {
         Object[] codes = states.stream().map(SubmissionState::code).sorted().toArray();
         Map<Long, List<MessageId>> messages = new HashMap<>();
         tx.list(
-                        "SELECT m.submission AS home, m.id AS id FROM messages m JOIN submissions s ON s.id = m.submission"
-                                + " WHERE s.state IN (" + marks + ") ORDER BY m.id",
+                        "SELECT s.id AS home, m.id AS id FROM messages m JOIN submissions s ON s.id = m.submission"
+                                + " WHERE s.state IN (" + marks + ") UNION ALL"
+                                + " SELECT s.id AS home, p.message AS id FROM parts p JOIN submissions s ON s.id = p.submission"
+                                + " WHERE p.ended IS NULL AND s.state IN (" + marks + ") ORDER BY id",
                         r -> Map.entry(r.number("home"), new MessageId(r.number("id"))),
-                        codes)
+                        Stream.concat(Arrays.stream(codes), Arrays.stream(codes)).toArray())
                 .forEach(e -> messages.computeIfAbsent(e.getKey(), k -> new ArrayList<>())
                         .add(e.getValue()));
         return tx.list(
@@ -99,7 +103,7 @@ public final class Submissions {
     }
 
     /**
-     * Writes the submission and ties its messages to it.
+     * Writes the submission and ties its messages to it; the one that it is a part of stays with its own submission.
      *
      * @return false where someone else changed it since it was read (its version is not one above the stored one)
      */
@@ -107,7 +111,10 @@ public final class Submissions {
         boolean saved = s.version() == 1 ? insert(s) : change(s);
         if (saved) {
             tx.update("UPDATE messages SET submission = NULL WHERE submission = ?", s.id().value());
-            s.messages().forEach(m -> tx.messages().assign(m, Optional.of(s.id())));
+            Optional<MessageId> shared = tx.personLinks().part(s.id()).map(PersonLinks.Part::message);
+            s.messages().stream()
+                    .filter(m -> !shared.equals(Optional.of(m)))
+                    .forEach(m -> tx.messages().assign(m, Optional.of(s.id())));
         }
         return saved;
     }
@@ -157,8 +164,10 @@ public final class Submissions {
         return read(
                 r,
                 tx.list(
-                        "SELECT id FROM messages WHERE submission = ? ORDER BY id",
+                        "SELECT id FROM messages WHERE submission = ? UNION ALL"
+                                + " SELECT message AS id FROM parts WHERE submission = ? AND ended IS NULL ORDER BY id",
                         m -> new MessageId(m.number("id")),
+                        r.number("id"),
                         r.number("id")));
     }
 
