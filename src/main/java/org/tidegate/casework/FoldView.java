@@ -42,8 +42,9 @@ final class FoldView {
 
     /** With what is for this submission. Empty where one of them is not there any more: then nothing can be assessed. */
     Optional<List<Findings>> findings(Members members) {
-        List<Findings> all =
-                members.ids().stream().flatMap(id -> findings(members, id).stream()).toList();
+        List<Findings> all = members.ids().stream()
+                .flatMap(id -> findings(members, id).stream())
+                .toList();
         return all.size() == members.ids().size() ? Optional.of(all) : Optional.empty();
     }
 

@@ -43,7 +43,8 @@ final class Keeping {
         if (draft.messages().isEmpty()) {
             draft.stored().ifPresent(this::dissolve);
         } else {
-            verdicts.of(draft.members()).ifPresent(a -> keep(draft, draft.members().ids(), a));
+            verdicts.of(draft.members())
+                    .ifPresent(a -> keep(draft, draft.members().ids(), a));
         }
     }
 
@@ -86,12 +87,7 @@ final class Keeping {
                         content));
         Optional<TestRecord> test = a.test().flatMap(tests::find);
         Findings first = view.findings(draft.members()).orElseThrow().get(0);
-        Deadlines deadlines = Deadlines.of(
-                first,
-                view.message(messages.get(0)).taken(),
-                a,
-                test,
-                rules);
+        Deadlines deadlines = Deadlines.of(first, view.message(messages.get(0)).taken(), a, test, rules);
         Submission submission = submission(draft, messages, a, test, deadlines, number);
         if (!tx.submissions().save(submission)) {
             throw new IllegalStateException(submission.id() + " was changed by someone else meanwhile");
@@ -106,15 +102,7 @@ final class Keeping {
                         "state", submission.state().code(),
                         "rules", a.rulesHash()));
         new RequestWriter(rules)
-                .suggest(
-                        new Matter(
-                                draft.id(),
-                                number,
-                                first,
-                                a,
-                                test,
-                                deadlines),
-                        now)
+                .suggest(new Matter(draft.id(), number, first, a, test, deadlines), now)
                 .ifPresent(tx.replies()::suggest);
     }
 

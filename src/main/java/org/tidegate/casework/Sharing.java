@@ -122,10 +122,8 @@ final class Sharing {
     /** Its pictures are the message's own submission's again. */
     private static void giveBack(Tx tx, Part part) {
         boolean last = tx.personLinks().parts(part.message()).isEmpty();
-        Optional<List<String>> own = tx.messages()
-                .find(part.message())
-                .flatMap(StoredMessage::shown)
-                .map(o -> union(o, part.pictures()));
+        Optional<List<String>> own =
+                tx.messages().find(part.message()).flatMap(StoredMessage::shown).map(o -> union(o, part.pictures()));
         tx.messages().leave(part.message(), last ? Optional.empty() : own);
     }
 
@@ -138,11 +136,9 @@ final class Sharing {
         }
         MessageId message = part.get().message();
         Stream<Submission> home = home(c.tx(), message).filter(h -> isHomeOf(c.tx(), message, test)).stream();
-        Stream<Submission> sisters = parts(c.tx(), message, test).stream()
-                .flatMap(p -> c.tx().submissions().find(p.submission()).stream());
-        return Stream.concat(home, sisters)
-                .filter(s -> !s.id().equals(c.id()))
-                .toList();
+        Stream<Submission> sisters =
+                parts(c.tx(), message, test).stream().flatMap(p -> c.tx().submissions().find(p.submission()).stream());
+        return Stream.concat(home, sisters).filter(s -> !s.id().equals(c.id())).toList();
     }
 
     private static List<Part> parts(Tx tx, MessageId message, TestKey test) {
@@ -152,10 +148,7 @@ final class Sharing {
     }
 
     private static Optional<Submission> home(Tx tx, MessageId message) {
-        return tx.messages()
-                .find(message)
-                .flatMap(StoredMessage::submission)
-                .flatMap(tx.submissions()::find);
+        return tx.messages().find(message).flatMap(StoredMessage::submission).flatMap(tx.submissions()::find);
     }
 
     private static boolean isHomeOf(Tx tx, MessageId message, TestKey test) {

@@ -64,10 +64,14 @@ public final class Splitting {
      * @param places where pictures go; those that are not named stay
      */
     public ActionResult split(User who, Ticket ticket, TestKey other, Map<Pick, Place> places, Why why) {
-        return acting.on(ticket, who, Permission.JUDGE, c -> Sharing.unready(c.tx(), c.submission())
-                .or(() -> unfit(c, other))
-                .or(() -> Sharing.taken(c, other))
-                .orElseGet(() -> split(c, other, places, why)));
+        return acting.on(
+                ticket,
+                who,
+                Permission.JUDGE,
+                c -> Sharing.unready(c.tx(), c.submission())
+                        .or(() -> unfit(c, other))
+                        .or(() -> Sharing.taken(c, other))
+                        .orElseGet(() -> split(c, other, places, why)));
     }
 
     private Optional<ActionResult> unfit(Case c, TestKey other) {
@@ -102,8 +106,7 @@ public final class Splitting {
         return cut(c, c.submission().messages().get(message), other, of(given, message), of(left, message), why);
     }
 
-    private ActionResult cut(
-            Case c, MessageId message, TestKey other, List<String> given, List<String> left, Why why) {
+    private ActionResult cut(Case c, MessageId message, TestKey other, List<String> given, List<String> left, Why why) {
         keep(c, message, left);
         Part part = new Part(c.tx().personLinks().nextPart(message), message, other, given);
         c.tx().personLinks().part(part, c.who(), c.now());
@@ -120,12 +123,15 @@ public final class Splitting {
         acting.assessAgain(c);
         Submission fresh = c.fresh();
         return new ActionResult.Done(
-                fresh, Optional.empty(), part.submission() + " is for " + other + " now, with " + given.size() + " of the pictures.");
+                fresh,
+                Optional.empty(),
+                part.submission() + " is for " + other + " now, with " + given.size() + " of the pictures.");
     }
 
     /** What stays is said to be for the test that it was matched with, so that no later look moves it. */
     private static void keep(Case c, MessageId message, List<String> left) {
-        Optional<Part> own = c.tx().personLinks().part(c.id()).filter(p -> p.message().equals(message));
+        Optional<Part> own =
+                c.tx().personLinks().part(c.id()).filter(p -> p.message().equals(message));
         if (own.isPresent()) {
             c.tx().personLinks().change(own.get().with(left));
             return;
@@ -153,7 +159,10 @@ public final class Splitting {
     }
 
     private static List<String> of(List<Pick> picks, int message) {
-        return picks.stream().filter(p -> p.message() == message).map(Pick::path).toList();
+        return picks.stream()
+                .filter(p -> p.message() == message)
+                .map(Pick::path)
+                .toList();
     }
 
     private static Optional<ActionResult> refusal(String code, String words) {

@@ -88,6 +88,7 @@ final class Verdicts {
     private boolean sentByAnotherBefore(PictureFinding photo, MessageId carrier, Members members) {
         List<MessageId> others = new ArrayList<>(pictures.carriers(photo));
         others.removeIf(o -> o.compareTo(carrier) >= 0 || members.ids().contains(o));
-        return others.stream().anyMatch(o -> members.ids().stream().noneMatch(m -> ties.samePerson(o, m, members.share(m))));
+        return others.stream()
+                .anyMatch(o -> members.ids().stream().noneMatch(m -> ties.samePerson(o, m, members.share(m))));
     }
 }

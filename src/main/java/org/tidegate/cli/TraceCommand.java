@@ -62,7 +62,8 @@ final class TraceCommand implements Callable<Integer> {
 
     private List<Submission> find(Tx tx) {
         if (ref.startsWith("S-")) {
-            return SubmissionId.parse(ref).flatMap(tx.submissions()::find).stream().toList();
+            return SubmissionId.parse(ref).flatMap(tx.submissions()::find).stream()
+                    .toList();
         }
         return tx.submissions().ofTest(ref);
     }

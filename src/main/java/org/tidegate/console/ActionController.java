@@ -24,8 +24,6 @@ import org.tidegate.work.User;
 @Controller
 class ActionController {
 
-    private static final String TEST = "([^#]{1,60})(?:#([1-9][0-9]?))?";
-
     private final Claiming claiming;
     private final Judging judging;
     private final Person person;
@@ -113,13 +111,9 @@ class ActionController {
     }
 
     private static TestKey test(String written) {
-        var parts = java.util.regex.Pattern.compile(TEST).matcher(written.strip());
-        if (!parts.matches()) {
-            throw new ResponseStatusException(HttpStatus.BAD_REQUEST, "That is no reference of a test.");
-        }
-        return new TestKey(
-                parts.group(1),
-                Optional.ofNullable(parts.group(2)).map(Integer::parseInt).orElse(1));
+        return TestKey.parse(written)
+                .orElseThrow(
+                        () -> new ResponseStatusException(HttpStatus.BAD_REQUEST, "That is no reference of a test."));
     }
 
     private static Reason reason(String code, String note) {

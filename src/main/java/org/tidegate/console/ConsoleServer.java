@@ -25,6 +25,7 @@ import org.tidegate.casework.Reminding;
 import org.tidegate.casework.Replying;
 import org.tidegate.casework.Rights;
 import org.tidegate.casework.SignIns;
+import org.tidegate.casework.Splitting;
 import org.tidegate.report.Handovers;
 import org.tidegate.report.Outlook;
 import org.tidegate.rules.Rules;
@@ -104,6 +105,7 @@ public final class ConsoleServer implements AutoCloseable {
         context.registerBean(Casebook.class, desk::casebook);
         context.registerBean(Claiming.class, desk::claiming);
         context.registerBean(Judging.class, desk::judging);
+        context.registerBean(Splitting.class, desk::splitting);
         context.registerBean(Replying.class, desk::replying);
         context.registerBean(ReadingDesk.class, desk::reading);
         context.registerBean(OutboxDesk.class, desk::outbox);

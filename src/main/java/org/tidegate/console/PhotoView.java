@@ -13,11 +13,13 @@ import org.tidegate.finding.PictureFinding.Corner;
 /**
  * A picture and what was seen in it. Lines and their strengths are not among it: a reader reads for himself.
  *
+ * @param field how a form names where the picture goes when its message is split
  * @param outlines where things were found, in the picture's own pixels
  * @param shown whether a browser can show it
  */
 record PhotoView(
         String key,
+        String field,
         String source,
         String title,
         int width,
@@ -52,6 +54,7 @@ record PhotoView(
                 + URLEncoder.encode(p.path(), StandardCharsets.UTF_8);
         return new PhotoView(
                 "p" + place,
+                SplitController.FIELD + message + "/" + p.path(),
                 source,
                 p.fileName().orElse(p.path()),
                 p.width(),

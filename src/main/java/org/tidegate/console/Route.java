@@ -37,6 +37,7 @@ record Route(HttpMethod method, String path, Set<Permission> any) {
             post("/submissions/{id}/times", TRIAGE),
             post("/submissions/{id}/judgement", JUDGE),
             post("/submissions/{id}/link", JUDGE),
+            post("/submissions/{id}/split", JUDGE),
             post("/submissions/{id}/reopen", JUDGE),
             post("/submissions/{id}/reading", READ),
             post("/submissions/{id}/release", RELEASE),

@@ -23,6 +23,7 @@ import org.tidegate.work.SubmissionState;
  * @param settled discrepancies that do not, or no longer
  * @param drawing the clocks in words; empty where nothing is drawn
  * @param claimedBy another person who has taken it up; empty where nobody has
+ * @param kin other submissions among which a message of this one is split
  * @param mine whether the person who looks has taken it up
  */
 record SubmissionPage(
@@ -51,7 +52,16 @@ record SubmissionPage(
         List<String> history,
         String claimedBy,
         boolean mine,
-        String waitsUntil) {
+        String waitsUntil,
+        List<Kin> kin) {
+
+    /** Another submission that has pictures of the same message. */
+    record Kin(long id, String number, String test) {
+
+        static Kin of(Submission s) {
+            return new Kin(s.id().value(), s.id().toString(), s.test().orElse(""));
+        }
+    }
 
     /** A discrepancy. */
     record CheckLine(String severity, String code, String title, String reason) {
@@ -128,7 +138,8 @@ record SubmissionPage(
                         .filter(c -> !c.equals(reader))
                         .orElse(""),
                 v.claim().filter(c -> c.who().value().equals(reader)).isPresent(),
-                v.waitsUntil().map(u -> words.both(u, now)).orElse(""));
+                v.waitsUntil().map(u -> words.both(u, now)).orElse(""),
+                v.kin().stream().map(Kin::of).toList());
     }
 
     private static boolean waitsForAPerson(Submission s) {

@@ -11,7 +11,8 @@ import org.tidegate.work.UserId;
 /** Which test a message is for, as a person said; and messages that are for several tests. */
 public final class PersonLinks {
 
-    private static final String PARTS = "SELECT submission, message, ref, attempt, pictures FROM parts WHERE ended IS NULL";
+    private static final String PARTS =
+            "SELECT submission, message, ref, attempt, pictures FROM parts WHERE ended IS NULL";
 
     private final Tx tx;
 
@@ -71,8 +72,7 @@ public final class PersonLinks {
 
     /** A number that no part of the message ever had, so that nothing of an ended one is taken for this one's. */
     public SubmissionId nextPart(MessageId message) {
-        int before = tx.first(
-                        "SELECT COUNT(*) AS n FROM parts WHERE message = ?", r -> r.small("n"), message.value())
+        int before = tx.first("SELECT COUNT(*) AS n FROM parts WHERE message = ?", r -> r.small("n"), message.value())
                 .orElse(0);
         return SubmissionId.partOf(message, before + 1);
     }
@@ -93,18 +93,12 @@ public final class PersonLinks {
 
     /** Those that are not ended, in the order in which they were made. */
     public List<Part> parts(MessageId message) {
-        return tx.list(
-                PARTS + " AND message = ? ORDER BY submission",
-                PersonLinks::readPart,
-                message.value());
+        return tx.list(PARTS + " AND message = ? ORDER BY submission", PersonLinks::readPart, message.value());
     }
 
     /** Empty where the submission is no part, or is one no more. */
     public Optional<Part> part(SubmissionId id) {
-        return tx.first(
-                PARTS + " AND submission = ?",
-                PersonLinks::readPart,
-                id.value());
+        return tx.first(PARTS + " AND submission = ?", PersonLinks::readPart, id.value());
     }
 
     private static Part readPart(Row r) throws java.sql.SQLException {

@@ -37,7 +37,18 @@ public record StoredMessage(
     /** The same message as it is looked at from a submission that has only these pictures of it. */
     public StoredMessage showing(Optional<List<String>> pictures) {
         return new StoredMessage(
-                id, wrappedKey, wrappedSalt, blob, saltedHash, size, taken, delivered, submission, findings, inspected, pictures);
+                id,
+                wrappedKey,
+                wrappedSalt,
+                blob,
+                saltedHash,
+                size,
+                taken,
+                delivered,
+                submission,
+                findings,
+                inspected,
+                pictures);
     }
 
     /** Whether a picture of this path is for the submission from which the message is looked at. */

@@ -45,7 +45,8 @@ public final class Submissions {
                                 + " SELECT s.id AS home, p.message AS id FROM parts p JOIN submissions s ON s.id = p.submission"
                                 + " WHERE p.ended IS NULL AND s.state IN (" + marks + ") ORDER BY id",
                         r -> Map.entry(r.number("home"), new MessageId(r.number("id"))),
-                        Stream.concat(Arrays.stream(codes), Arrays.stream(codes)).toArray())
+                        Stream.concat(Arrays.stream(codes), Arrays.stream(codes))
+                                .toArray())
                 .forEach(e -> messages.computeIfAbsent(e.getKey(), k -> new ArrayList<>())
                         .add(e.getValue()));
         return tx.list(

@@ -17,9 +17,11 @@ public final class FamilyMail {
     public static byte[] raw() {
         String writer = text("02-stated-only.eml");
         String other = text("01-perfect.eml");
-        String photo = other.substring(other.indexOf("Content-Type: image/jpeg"), other.lastIndexOf("--" + boundary(other)));
+        String photo =
+                other.substring(other.indexOf("Content-Type: image/jpeg"), other.lastIndexOf("--" + boundary(other)));
         String end = "--" + boundary(writer) + "--";
-        return writer.replace(end, "--" + boundary(writer) + "\r\n" + photo + end).getBytes(StandardCharsets.ISO_8859_1);
+        return writer.replace(end, "--" + boundary(writer) + "\r\n" + photo + end)
+                .getBytes(StandardCharsets.ISO_8859_1);
     }
 
     private static String boundary(String mail) {

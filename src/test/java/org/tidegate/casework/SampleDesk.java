@@ -43,7 +43,7 @@ final class SampleDesk implements AutoCloseable {
 
     SampleDesk(Path folder, Instant now, Rules rules) throws IOException {
         clock.now = now;
-        desk = Desk.open(DeskConfig.embedded(folder, rules, clock));
+        desk = Desk.open(DeskConfig.embedded(folder, rules, clock).withInspection(Remembered.by(rules)));
         BookResult.Read book = (BookResult.Read) BookReader.read(Path.of("sample-mailbox/appointments.csv"));
         desk.books().replace(book.book(), UserId.DAEMON);
     }

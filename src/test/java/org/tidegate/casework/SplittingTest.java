@@ -81,8 +81,9 @@ class SplittingTest {
     }
 
     private static void refused(ActionResult result, String code) {
-        assertThat(result).as(result.words()).isInstanceOfSatisfying(Refused.class, r -> assertThat(r.code())
-                .isEqualTo(code));
+        assertThat(result)
+                .as(result.words())
+                .isInstanceOfSatisfying(Refused.class, r -> assertThat(r.code()).isEqualTo(code));
     }
 
     private String ledger() {
@@ -124,7 +125,9 @@ class SplittingTest {
         Ticket ticket = sample.ticket(home);
         assertThat(split(SampleDesk.AUDITOR, ticket, OTHER, Map.of(others, Place.THERE)))
                 .isInstanceOf(ActionResult.Forbidden.class);
-        refused(split(SampleDesk.OPERATOR, ticket, new TestKey("SS-0000", 1), Map.of(others, Place.THERE)), "no-such-test");
+        refused(
+                split(SampleDesk.OPERATOR, ticket, new TestKey("SS-0000", 1), Map.of(others, Place.THERE)),
+                "no-such-test");
         refused(split(SampleDesk.OPERATOR, ticket, WRITER, Map.of(others, Place.THERE)), "same-test");
         refused(split(SampleDesk.OPERATOR, ticket, OTHER, Map.of()), "no-pictures");
         refused(
@@ -147,7 +150,9 @@ class SplittingTest {
         split();
         assertThat(split(SampleDesk.OTHER_OPERATOR, shown, OTHER, Map.of(others, Place.THERE)))
                 .isInstanceOf(ActionResult.Stale.class);
-        refused(split(SampleDesk.OTHER_OPERATOR, sample.ticket(home), OTHER, Map.of(own, Place.BOTH)), "has-submission");
+        refused(
+                split(SampleDesk.OTHER_OPERATOR, sample.ticket(home), OTHER, Map.of(own, Place.BOTH)),
+                "has-submission");
         assertThat(view(home).kin()).hasSize(1);
     }
 
@@ -155,18 +160,18 @@ class SplittingTest {
     void aTestThatHasItsOwnMailIsNotAnsweredTwice() {
         SubmissionId direct = sample.take("01-perfect.eml");
         assertThat(sample.now(direct).test()).contains(FamilyMail.OTHER);
-        refused(
-                split(SampleDesk.OPERATOR, sample.ticket(home), OTHER, Map.of(others, Place.THERE)), "has-submission");
+        refused(split(SampleDesk.OPERATOR, sample.ticket(home), OTHER, Map.of(others, Place.THERE)), "has-submission");
     }
 
     @Test
     void linkingAPartBackBringsItsPicturesHome() {
         SubmissionId part = split();
         Ticket shown = sample.ticket(home);
-        ActionResult back =
-                desk.judging().relink(SampleDesk.OPERATOR, sample.ticket(part), WRITER, Reason.of("other"));
-        assertThat(back).as(back.words()).isInstanceOfSatisfying(Done.class, d -> assertThat(d.submission().id())
-                .isEqualTo(home));
+        ActionResult back = desk.judging().relink(SampleDesk.OPERATOR, sample.ticket(part), WRITER, Reason.of("other"));
+        assertThat(back)
+                .as(back.words())
+                .isInstanceOfSatisfying(
+                        Done.class, d -> assertThat(d.submission().id()).isEqualTo(home));
         assertThat(desk.casebook().submission(part, sample.now())).isEmpty();
         assertThat(pictures(home)).containsExactly(own.path(), others.path());
         assertThat(desk.judging().setAside(SampleDesk.OTHER_OPERATOR, shown, Reason.of("other")))
@@ -178,8 +183,7 @@ class SplittingTest {
     @Test
     void linkingTheHomeToThePartsTestBringsThePartHome() {
         SubmissionId part = split();
-        ActionResult one =
-                desk.judging().relink(SampleDesk.OPERATOR, sample.ticket(home), OTHER, Reason.of("other"));
+        ActionResult one = desk.judging().relink(SampleDesk.OPERATOR, sample.ticket(home), OTHER, Reason.of("other"));
         assertThat(one).as(one.words()).isInstanceOf(Done.class);
         assertThat(desk.casebook().submission(part, sample.now())).isEmpty();
         assertThat(sample.now(home).test()).contains(FamilyMail.OTHER);
@@ -203,8 +207,7 @@ class SplittingTest {
         assertThat(sample.take("34-already-submitted.eml")).isEqualTo(part);
         assertThat(pictures(part)).hasSize(2).contains(others.path());
         assertThat(pictures(home)).containsExactly(own.path());
-        assertThat(view(part).assessment().discrepancies())
-                .noneMatch(d -> d.code() == DiscrepancyCode.PHOTO_REUSED);
+        assertThat(view(part).assessment().discrepancies()).noneMatch(d -> d.code() == DiscrepancyCode.PHOTO_REUSED);
     }
 
     @Test
@@ -231,8 +234,7 @@ class SplittingTest {
         assertThat(sample.now(part).state()).isEqualTo(SubmissionState.HELD);
         assertThat(sample.now(home).state()).isEqualTo(SubmissionState.CLOSED);
         assertThat(pictures(part)).containsExactly(others.path());
-        refused(
-                desk.judging().relink(SampleDesk.OPERATOR, sample.ticket(part), WRITER, Reason.of("other")), "state");
+        refused(desk.judging().relink(SampleDesk.OPERATOR, sample.ticket(part), WRITER, Reason.of("other")), "state");
     }
 
     @Test
@@ -248,7 +250,8 @@ class SplittingTest {
         desk.forget(sample.now(home).messages().get(0), SampleDesk.LEAD.id(), "time-is-up");
         assertThat(desk.casebook().picture(part, 0, others.path())).isEmpty();
         assertThat(view(part).messages()).isEmpty();
-        assertThat(desk.store().<Optional<Submission>>read(tx -> tx.submissions().find(part)))
+        assertThat(desk.store()
+                        .<Optional<Submission>>read(tx -> tx.submissions().find(part)))
                 .isPresent();
     }
 }
