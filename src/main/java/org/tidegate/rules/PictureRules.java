@@ -29,8 +29,7 @@ public record PictureRules(
         @Doc("Line strength from which a line counts as present.")
         double lineAt,
 
-        @Doc(
-                "Distance of fingerprints up to which two pictures count as the same: differing coarse bits of 256, plus half of the differing finer ones.")
+        @Doc("Finer bits of 256 that may differ between the fingerprints of two pictures that count as the same.")
         int sameWithin,
 
         @Doc("Show a proposed reading to a reader after the reader's own.")

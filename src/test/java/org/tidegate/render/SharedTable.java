@@ -10,17 +10,17 @@ public final class SharedTable {
     private static final int WIDTH = 640;
     private static final int HEIGHT = 480;
     private static final double WIDTH_MM = 150;
-    private static final long TABLE = 20260504;
     private static final String MARKS = "ACEFHJKLMNPQRTUVWXY3479";
 
     private SharedTable() {}
 
     /**
-     * @param person whose card and whose cassette, by its handwriting
+     * @param table seed of the table that all stand at
+     * @param person whose cassette, by its handwriting
      * @param holder whose card lies beside it
      * @param shot which photo of them: place, light and noise
      */
-    public static BufferedImage photo(int person, int holder, int shot) {
+    public static BufferedImage photo(long table, int person, int holder, int shot) {
         Random hand = new Random(person * 7_919L + 1);
         Random card = new Random(holder * 104_729L + 2);
         Random random = new Random(person * 1_000_003L + holder * 10_007L + shot);
@@ -29,7 +29,7 @@ public final class SharedTable {
         List<Placed> things = List.of(
                 lay(CardPainter.paint(CardLook.random(card)), -16, random),
                 lay(CassettePainter.paint(cassette, hand), 25, random));
-        LinearImage image = new Stage(Table.random(new Random(TABLE)), things, List.of(), view).draw();
+        LinearImage image = new Stage(Table.random(new Random(table)), things, List.of(), view).draw();
         Optics.clear().exposed(0.8 + 0.2 * random.nextDouble()).apply(image, random);
         return image.coded();
     }

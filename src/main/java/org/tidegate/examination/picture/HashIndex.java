@@ -6,13 +6,13 @@ import java.util.Map;
 import java.util.stream.IntStream;
 
 /**
- * Finds hashes near a given one. Multi-index hashing (Norouzi, Punjani, Fleet 2012): of 16 parts of the coarse bits of two hashes that differ in
+ * Finds hashes near a given one: candidates by their coarse bits, of which the finer ones confirm the same picture. Multi-index hashing (Norouzi, Punjani, Fleet 2012): of 16 parts of the coarse bits of two hashes that differ in
  * no more than 31, at least one differs in no more than one bit, so looking up each part and its close neighbours misses none of them. Looking
  * up the parts alone misses none that differ in no more than 15, and few of the others, at a seventeenth of the cost.
  */
 final class HashIndex {
 
-    /** Coarse bits that may differ at most, whatever the distance asked for. */
+    /** Coarse bits that may differ at most. */
     static final int COARSE_WITHIN = 31;
 
     private static final int PARTS = 16;
@@ -44,7 +44,11 @@ final class HashIndex {
         }
     }
 
-    /** Adds all entries within the distance to the map, each with its least distance so far. */
+    /**
+     * Adds all near entries to the map, each with the fewest finer bits in which it differed so far.
+     *
+     * @param within finer bits that may differ at most
+     */
     void allNear(long[] hash, int within, Map<Integer, Integer> found) {
         look(hash, AND_NEIGHBOURS, within, found);
     }
@@ -71,9 +75,9 @@ final class HashIndex {
         long[] block = words.block(first);
         int at = LongColumn.offset(first);
         if (HashWords.coarse(hash, block, at) <= COARSE_WITHIN) {
-            int distance = HashWords.distance(hash, block, at);
-            if (distance <= within) {
-                found.merge(entry, distance, Math::min);
+            int fine = HashWords.fine(hash, block, at);
+            if (fine <= within) {
+                found.merge(entry, fine, Math::min);
             }
         }
     }

@@ -42,9 +42,9 @@ final class HashWords {
         return differing(hash, others, at, 0);
     }
 
-    /** Differing coarse bits and half of the differing finer ones, which noise and compression change sooner. */
-    static int distance(long[] hash, long[] others, int at) {
-        return coarse(hash, others, at) + differing(hash, others, at, COARSE_WORDS) / 2;
+    /** Number of differing finer bits. */
+    static int fine(long[] hash, long[] others, int at) {
+        return differing(hash, others, at, COARSE_WORDS);
     }
 
     private static int differing(long[] hash, long[] others, int at, int from) {

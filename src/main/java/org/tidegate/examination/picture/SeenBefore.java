@@ -27,11 +27,11 @@ public final class SeenBefore {
 
     private final LongColumn viewOwners = new LongColumn();
 
-    /** One earlier picture; distance is the least of {@link Fingerprints}' views, 0 also for the same bytes. */
+    /** One earlier picture; distance is the finer bits that differ in the nearest of {@link Fingerprints}' views, 0 also for the same bytes. */
     public record Seen(long owner, int distance) {}
 
     /**
-     * @param within distance up to which pictures count as the same: differing coarse bits of 256 plus half of the differing finer ones
+     * @param within finer bits of 256 that may differ where pictures count as the same
      */
     public SeenBefore(int within) {
         this.within = within;

@@ -5,7 +5,8 @@ import java.util.Arrays;
 /**
  * Low cosine frequencies of a 64 × 64 grid, without the constant, and the bits that they give: 256 of the lowest 16 × 16, each above or below
  * their median (the method published as "PDQ" in The TMK+PDQF Video-Hashing Algorithm and the PDQ Image-Hashing Algorithm, 2019, chapter
- * 4), and 256 more of the frequencies next to those, which tell pictures of one table and one kind of cassette apart.
+ * 4), and 256 of twice as fine frequencies and more. There a shared table and a cassette of one kind, laid down again by hand, have lost their
+ * step with each other, print differs, and compression has not yet come.
  */
 final class Spectrum {
 
@@ -15,7 +16,12 @@ final class Spectrum {
     static final int BITS = 256;
 
     private static final int COARSE = 16;
-    private static final int ALL = 23;
+
+    /** Finer bits are taken evenly from the frequencies between these two, along either axis. */
+    private static final int FINE_FROM = 30;
+
+    private static final int ALL = 38;
+    private static final int FINE = ALL * ALL - FINE_FROM * FINE_FROM;
     private static final float[][] COSINES = cosines();
 
     private final float[][] at;
@@ -59,13 +65,14 @@ final class Spectrum {
     long[] bits() {
         float[] coarse = new float[BITS];
         float[] fine = new float[BITS];
-        int nextFine = 0;
+        int met = 0;
         for (int i = 0; i < ALL; i++) {
             for (int j = 0; j < ALL; j++) {
                 if (i < COARSE && j < COARSE) {
                     coarse[i * COARSE + j] = at[i][j];
-                } else if (nextFine < BITS) {
-                    fine[nextFine++] = at[i][j];
+                } else if (i >= FINE_FROM || j >= FINE_FROM) {
+                    // There are two or three frequencies for a bit; the last of them stays.
+                    fine[met++ * BITS / FINE] = at[i][j];
                 }
             }
         }

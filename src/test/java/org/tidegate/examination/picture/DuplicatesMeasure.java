@@ -14,11 +14,13 @@ import org.tidegate.render.SharedTable;
 
 /**
  * How many copies are found again, and how many pairs of different people's pictures on one table with one cassette type are taken for the same:
- * {@code DuplicatesMeasure [people]}, 460 unless said, whose pairs are over 100,000. {@code DuplicatesMeasure cassettes [people]} compares the
- * cassettes alone, cut out and laid straight: the same one beside another card against another one.
+ * {@code DuplicatesMeasure [people] [table] [first person]}, 460 unless said, whose pairs are over 100,000. Table 20260504 and its first people, and
+ * tables 11 to 14, served for tuning. {@code DuplicatesMeasure cassettes [people]} compares the cassettes alone, cut out and laid straight: the same
+ * one beside another card against another one.
  */
 public final class DuplicatesMeasure {
 
+    private static final long TUNING_TABLE = 20260504;
     private static final Fingerprinter FINGERPRINTER = new Fingerprinter(new byte[16]);
 
     private final SeenBefore seen = new SeenBefore(LiveRules.read().pictures().sameWithin());
@@ -34,9 +36,11 @@ public final class DuplicatesMeasure {
             return;
         }
         int people = arguments.length > 0 ? Integer.parseInt(arguments[0]) : 460;
+        long table = arguments.length > 1 ? Long.parseLong(arguments[1]) : TUNING_TABLE;
+        int first = arguments.length > 2 ? Integer.parseInt(arguments[2]) : 0;
         DuplicatesMeasure measure = new DuplicatesMeasure();
         for (int person = 0; person < people; person++) {
-            measure.add(person, SharedTable.photo(person, person, 0));
+            measure.add(person, SharedTable.photo(table, first + person, first + person, 0));
             if ((person + 1) % 20 == 0 || person + 1 == people) {
                 System.out.printf(
                         "%d people, %d pairs: false alarms %d; copies found %s%n",
@@ -67,8 +71,8 @@ public final class DuplicatesMeasure {
         List<long[]> first = new ArrayList<>();
         List<long[]> second = new ArrayList<>();
         for (int person = 0; person < people; person++) {
-            Optional<long[]> a = cassette(SharedTable.photo(person, person, 0));
-            Optional<long[]> b = cassette(SharedTable.photo(person, person + 1, 1));
+            Optional<long[]> a = cassette(SharedTable.photo(TUNING_TABLE, person, person, 0));
+            Optional<long[]> b = cassette(SharedTable.photo(TUNING_TABLE, person, person + 1, 1));
             if (a.isPresent() && b.isPresent()) {
                 first.add(a.get());
                 second.add(b.get());
@@ -78,7 +82,7 @@ public final class DuplicatesMeasure {
         List<Integer> other = new ArrayList<>();
         for (int i = 0; i < first.size(); i++) {
             for (int j = 0; j < second.size(); j++) {
-                (i == j ? same : other).add(HashWords.distance(first.get(i), second.get(j), 0));
+                (i == j ? same : other).add(HashWords.fine(first.get(i), second.get(j), 0));
             }
         }
         print("the same cassette", same);

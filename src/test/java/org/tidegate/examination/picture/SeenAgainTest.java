@@ -56,8 +56,8 @@ class SeenAgainTest {
         BufferedImage a = TestPictures.scene(480, 640, 1);
         BufferedImage b = TestPictures.scene(480, 640, 2);
         assertThat(words(other, a)).isNotEqualTo(words(fingerprinter, a));
-        assertThat(HashWords.distance(words(other, a), words(other, b), 0))
-                .isEqualTo(HashWords.distance(words(fingerprinter, a), words(fingerprinter, b), 0));
+        assertThat(HashWords.fine(words(other, a), words(other, b), 0))
+                .isEqualTo(HashWords.fine(words(fingerprinter, a), words(fingerprinter, b), 0));
     }
 
     private static long[] words(Fingerprinter by, BufferedImage image) {
