@@ -24,6 +24,15 @@ function showKeys() {
   if (dialog && !dialog.open) dialog.showModal();
 }
 
+// What opens a part of the page, or only leads to it, takes the keyboard there; everything else is pressed.
+function follow(marked) {
+  const part = marked.matches("summary") ? marked.parentElement : null;
+  if (part) part.open = true;
+  const place = part ? part.querySelector("input:not([type=hidden]), select, button") : marked;
+  if (part || marked.hasAttribute("data-lead")) place.focus();
+  else marked.click();
+}
+
 const actions = {
   "?": showKeys,
   j: () => step(1), ArrowDown: () => step(1),
@@ -47,7 +56,7 @@ document.addEventListener("keydown", (event) => {
   const arrow = event.key === "ArrowDown" || event.key === "ArrowUp";
   if (arrow && rows().length === 0) return;
   const marked = document.querySelector(`[data-key="${CSS.escape(event.key)}"]`);
-  const action = marked ? () => marked.click() : actions[event.key];
+  const action = marked ? () => follow(marked) : actions[event.key];
   if (action) {
     event.preventDefault();
     action();

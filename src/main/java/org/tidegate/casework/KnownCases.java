@@ -1,5 +1,6 @@
 package org.tidegate.casework;
 
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -74,7 +75,7 @@ final class KnownCases {
                 test,
                 OpenHolds.of(tx, s.id(), a),
                 stored.made(),
-                suggestion(tx, s));
+                suggestion(tx, s, stored.made()));
     }
 
     private static List<String> addresses(Optional<TestRecord> test, Optional<Findings> first) {
@@ -85,9 +86,11 @@ final class KnownCases {
         return new ArrayList<>(all);
     }
 
-    private static Optional<String> suggestion(Tx tx, Submission s) {
+    /** None where it was followed: then a person decides. */
+    private static Optional<String> suggestion(Tx tx, Submission s, Instant assessed) {
         return tx.replies()
                 .suggested(s.id(), s.assessment())
+                .filter(r -> !Answered.since(assessed, tx.outbox().of(s.id())))
                 .map(r -> r.notAfter().isPresent() ? "ask" : "explain");
     }
 }

@@ -42,6 +42,14 @@ public record SubmissionView(
         Optional<Instant> waitsUntil,
         List<Submission> kin) {
 
+    /** Whether the suggested reply was given since the submission was assessed last. */
+    public boolean answered() {
+        return history.stream()
+                .findFirst()
+                .filter(p -> Answered.since(p.when(), letters))
+                .isPresent();
+    }
+
     /** One message with what it showed. */
     public record TakenMessage(long number, Instant taken, Findings findings) {}
 

@@ -22,6 +22,7 @@ import org.tidegate.work.SubmissionState;
  * @param open what still holds it
  * @param settled discrepancies that do not, or no longer
  * @param drawing the clocks in words; empty where nothing is drawn
+ * @param answered whether the suggested reply was given already
  * @param claimedBy another person who has taken it up; empty where nobody has
  * @param kin other submissions among which a message of this one is split
  * @param mine whether the person who looks has taken it up
@@ -48,6 +49,7 @@ record SubmissionPage(
         List<FitView> fits,
         Optional<Replying.Draft> draft,
         String draftUntil,
+        boolean answered,
         List<LetterLine> letters,
         List<String> history,
         String claimedBy,
@@ -131,6 +133,7 @@ record SubmissionPage(
                 FitView.all(v),
                 draft,
                 draft.flatMap(Replying.Draft::notAfter).map(words::clock).orElse(""),
+                v.answered(),
                 LetterLine.all(v.letters(), now, words),
                 History.of(v, now, words),
                 v.claim()

@@ -3,14 +3,11 @@ package org.tidegate.console;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
-import java.util.Map;
 import java.util.Objects;
-import org.assertj.core.api.SoftAssertions;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -111,48 +108,6 @@ class BrowserTest {
         assertThat(row.getLocation().getY()).isEqualTo(before);
         assertThat(fresh.getText()).startsWith("1 new since");
         morning.clock.put(NOW);
-    }
-
-    /** WCAG 2.2 A and AA as far as a machine can tell: axe-core 4.11, deque.com/axe, rules tagged wcag2a to wcag22aa. */
-    @Test
-    void axeFindsNothingOnAnyPage() throws IOException {
-        String axe;
-        try (var in = Objects.requireNonNull(BrowserTest.class.getResourceAsStream("/axe.min.js"))) {
-            axe = new String(in.readAllBytes(), StandardCharsets.UTF_8);
-        }
-        SoftAssertions all = new SoftAssertions();
-        List<String> pages = List.of(
-                "queue",
-                "queue?kind=no-id",
-                "submissions/1",
-                "submissions/2",
-                "submissions/3",
-                "outbox",
-                "registers",
-                "not-heard-from",
-                "horizon",
-                "handover",
-                "find?words=x");
-        for (String scheme : List.of("light", "dark")) {
-            browser.look("screen", scheme);
-            for (String page : pages) {
-                browser.go(page);
-                all.assertThat(violations(axe)).as(page + " " + scheme).isEmpty();
-            }
-        }
-        browser.look("screen", "light");
-        all.assertAll();
-    }
-
-    private static List<String> violations(String axe) {
-        browser.driver.executeScript(axe);
-        Object found = browser.driver.executeAsyncScript("const done = arguments[arguments.length - 1];"
-                + "axe.run({runOnly: ['wcag2a','wcag2aa','wcag21a','wcag21aa','wcag22aa']}).then(r => done(r.violations.map(v =>"
-                + " ({id: v.id, where: v.nodes.map(n => n.target.join(' ')).slice(0, 3).join(' | ')}))));");
-        return ((List<?>) found)
-                .stream()
-                        .map(v -> ((Map<?, ?>) v).get("id") + " at " + ((Map<?, ?>) v).get("where"))
-                        .toList();
     }
 
     @Test

@@ -23,6 +23,8 @@ import org.tidegate.message.HeaderDate;
 import org.tidegate.message.Limits;
 import org.tidegate.message.MessageReader;
 import org.tidegate.rules.Rules;
+import org.tidegate.store.QuarantinedLot;
+import org.tidegate.work.Outage;
 import org.tidegate.work.Role;
 import org.tidegate.work.User;
 import org.tidegate.work.UserId;
@@ -69,7 +71,32 @@ final class Morning implements AutoCloseable {
         }
     }
 
-    private record Mail(byte[] raw, Instant arrived) {}
+    /** A sample message as it came, and when. */
+    record Mail(String file, byte[] raw, Instant arrived) {}
+
+    /** Before the first message, with the registers that the sample's truth goes by. */
+    static Morning early(Path data) throws IOException {
+        Morning morning = until(data, Instant.parse("2026-05-04T06:00:00Z"));
+        morning.desk.store().write(tx -> {
+            tx.registers()
+                    .quarantine(new QuarantinedLot(
+                            "SK2604Q", morning.clock.instant(), "control line missing", UserId.DAEMON));
+            tx.registers()
+                    .add(new Outage(
+                            Instant.parse("2026-05-04T11:40:00Z"),
+                            Instant.parse("2026-05-04T12:35:00Z"),
+                            "power cut at the quay"));
+            return true;
+        });
+        return morning;
+    }
+
+    /** The message comes in now, as our server had it, and is examined. */
+    void arrives(Mail mail) {
+        clock.put(mail.arrived());
+        desk.intake().take(mail.raw(), Optional.empty());
+        desk.worker().drain();
+    }
 
     /** Every sample message whose name starts with one of those given, taken when it arrived; all of them where none is given. */
     static Morning until(Path data, Instant time, String... names) throws IOException {
@@ -135,7 +162,8 @@ final class Morning implements AutoCloseable {
         return Files.readAllBytes(Path.of("sample-mailbox", file));
     }
 
-    private static List<Mail> mails(List<String> names) throws IOException {
+    /** In order of arrival; all where no name is given. */
+    static List<Mail> mails(List<String> names) throws IOException {
         try (Stream<Path> files = Files.list(Path.of("sample-mailbox"))) {
             return files.filter(f -> f.toString().endsWith(".eml"))
                     .filter(f -> names.isEmpty()
@@ -156,7 +184,7 @@ final class Morning implements AutoCloseable {
                     .map(HeaderDate::instant)
                     .findFirst()
                     .orElse(Instant.EPOCH);
-            return new Mail(raw, arrived);
+            return new Mail(file.getFileName().toString(), raw, arrived);
         } catch (IOException e) {
             throw new java.io.UncheckedIOException(e);
         }
