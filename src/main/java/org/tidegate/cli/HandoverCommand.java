@@ -1,9 +1,6 @@
 package org.tidegate.cli;
 
-import java.time.DateTimeException;
 import java.time.Instant;
-import java.time.LocalDateTime;
-import java.time.OffsetDateTime;
 import java.time.ZoneId;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -64,8 +61,8 @@ final class HandoverCommand implements Callable<Integer> {
     public Integer call() {
         Rules rules = rulesOption.load();
         ZoneId zone = rules.timing().zone();
-        Instant until = Optional.ofNullable(to).map(t -> time(t, zone)).orElseGet(Instant::now);
-        Optional<Instant> since = Optional.ofNullable(from).map(t -> time(t, zone));
+        Instant until = Optional.ofNullable(to).map(t -> GivenTime.of(t, zone)).orElseGet(Instant::now);
+        Optional<Instant> since = Optional.ofNullable(from).map(t -> GivenTime.of(t, zone));
         if (since.filter(t -> !t.isBefore(until)).isPresent()) {
             throw new Refusal("--from is not before --to: nothing lies between them.");
         }
@@ -80,21 +77,5 @@ final class HandoverCommand implements Callable<Integer> {
 
     private String written(Handover handover, Rules rules) {
         return csv ? new HandoverCsv(rules).write(handover) : new HandoverText(rules).write(handover);
-    }
-
-    private static Instant time(String text, ZoneId zone) {
-        try {
-            return OffsetDateTime.parse(text).toInstant();
-        } catch (DateTimeException noOffset) {
-            return wallTime(text, zone);
-        }
-    }
-
-    private static Instant wallTime(String text, ZoneId zone) {
-        try {
-            return LocalDateTime.parse(text).atZone(zone).toInstant();
-        } catch (DateTimeException e) {
-            throw new Refusal("'" + text + "' is no time; for example 2026-05-04T07:00 or 2026-05-04T07:00+01:00.", e);
-        }
     }
 }

@@ -33,6 +33,8 @@ import picocli.CommandLine.HelpCommand;
             ReadCassetteCommand.class,
             TraceCommand.class,
             HandoverCommand.class,
+            NotHeardCommand.class,
+            OutlookCommand.class,
             TuneCommand.class,
             AuditLedgerCommand.class,
             CheckRulesCommand.class,

@@ -20,6 +20,7 @@ import org.tidegate.casework.Replying;
 import org.tidegate.casework.Replying.Edited;
 import org.tidegate.casework.Replying.Then;
 import org.tidegate.casework.Ticket;
+import org.tidegate.mailbox.LetterHtml;
 import org.tidegate.work.SubmissionId;
 
 /** Answering: the reply as suggested or edited, sent at once or looked at first. */
@@ -111,6 +112,9 @@ class ReplyController {
         model.addAttribute("id", id.value());
         model.addAttribute("form", form);
         model.addAttribute("subject", subject);
+        model.addAttribute("text", form.edited().text());
+        model.addAttribute(
+                "html", LetterHtml.of(form.language(), subject, form.edited().text()));
         model.addAttribute("problems", problems);
         model.addAttribute(
                 "notAfter",

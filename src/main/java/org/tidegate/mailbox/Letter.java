@@ -123,29 +123,11 @@ public record Letter(
         MimeBodyPart plain = new MimeBodyPart();
         plain.setText(text, StandardCharsets.UTF_8.name());
         MimeBodyPart html = new MimeBodyPart();
-        html.setText(html(), StandardCharsets.UTF_8.name(), "html");
+        html.setText(LetterHtml.of(language, oneLine(subject), text), StandardCharsets.UTF_8.name(), "html");
         MimeMultipart both = new MimeMultipart("alternative");
         both.addBodyPart(plain);
         both.addBodyPart(html);
         return both;
-    }
-
-    private String html() {
-        String paragraphs = Pattern.compile("\\R{2,}")
-                .splitAsStream(text.strip())
-                .map(p -> "<p>" + escaped(p).replaceAll("\\R", "<br>\n") + "</p>")
-                .collect(Collectors.joining("\n"));
-        return "<!DOCTYPE html>\n<html lang=\"" + escaped(language) + "\"><head><meta charset=\"utf-8\"><title>"
-                + escaped(oneLine(subject))
-                + "</title></head>\n<body style=\"font-family: sans-serif; line-height: 1.5\">\n"
-                + paragraphs + "\n</body></html>\n";
-    }
-
-    private static String escaped(String text) {
-        return text.replace("&", "&amp;")
-                .replace("<", "&lt;")
-                .replace(">", "&gt;")
-                .replace("\"", "&quot;");
     }
 
     private static String oneLine(String text) {

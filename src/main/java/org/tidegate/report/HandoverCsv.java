@@ -3,8 +3,6 @@ package org.tidegate.report;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.time.Instant;
-import java.time.ZoneId;
-import java.time.format.DateTimeFormatter;
 import java.util.Optional;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
@@ -34,10 +32,10 @@ public final class HandoverCsv {
                     "letter")
             .get();
 
-    private final ZoneId zone;
+    private final Clocks clocks;
 
     public HandoverCsv(Rules rules) {
-        this.zone = rules.timing().zone();
+        this.clocks = new Clocks(rules.timing().zone());
     }
 
     public String write(Handover h) {
@@ -61,7 +59,7 @@ public final class HandoverCsv {
                         "",
                         "",
                         "",
-                        time(c.when()),
+                        clocks.exact(c.when()),
                         c.letter().code());
             }
         } catch (IOException e) {
@@ -77,9 +75,9 @@ public final class HandoverCsv {
                 c.test().orElse(""),
                 c.clinic().orElse(""),
                 String.join(" ", c.codes()),
-                time(c.arrived()),
+                clocks.exact(c.arrived()),
                 time(c.until()),
-                time(c.due()),
+                clocks.exact(c.due()),
                 time(c.neededBy()),
                 c.act().map(a -> a.act().code()).orElse(""),
                 time(c.act().map(PolicyAct::when)),
@@ -98,15 +96,11 @@ public final class HandoverCsv {
                 "",
                 "",
                 a.act().act().code(),
-                time(a.act().when()),
+                clocks.exact(a.act().when()),
                 a.letter().code());
     }
 
     private String time(Optional<Instant> t) {
-        return t.map(this::time).orElse("");
-    }
-
-    private String time(Instant t) {
-        return DateTimeFormatter.ISO_OFFSET_DATE_TIME.format(t.atZone(zone));
+        return t.map(clocks::exact).orElse("");
     }
 }

@@ -1,9 +1,6 @@
 package org.tidegate.report;
 
-import java.time.Duration;
 import java.time.Instant;
-import java.time.ZoneId;
-import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -20,7 +17,8 @@ import org.tidegate.work.PolicyAct;
 /** A handover as plain text, for a terminal and for mail; times are clock times of the clinic's zone, the zone named. */
 public final class HandoverText {
 
-    private static final String CAUTION =
+    /** Stands under every report that people act on. */
+    static final String CAUTION =
             "Tidegate sorts and times submissions; it does not diagnose. A result is released only by a"
                     + " trained, authorised reader.\nUrgent symptoms need urgent medical help. Isolation, confirmation and notification"
                     + " follow local codes and licensed practice.";
@@ -34,17 +32,17 @@ public final class HandoverText {
             Standing.LOST, "Can no longer be saved");
 
     private final String service;
-    private final ZoneId zone;
+    private final Clocks clocks;
 
     public HandoverText(Rules rules) {
         this.service = rules.service().name();
-        this.zone = rules.timing().zone();
+        this.clocks = new Clocks(rules.timing().zone());
     }
 
     public String write(Handover h) {
         List<String> lines = new ArrayList<>();
         lines.add("Handover, " + service);
-        lines.add(day(h.from()) + " – " + day(h.until()));
+        lines.add(clocks.day(h.from()) + " – " + clocks.day(h.until()));
         lines.add("");
         lines.add(
                 h.messages() + " messages came in; " + h.aside() + " submissions are set aside (no person wrote them); "
@@ -75,18 +73,19 @@ public final class HandoverText {
                 c.clinic().orElse(""),
                 String.join(" ", c.codes()));
         return what + " " + until(c, now)
-                + c.neededBy().map(t -> "; needed by " + day(t)).orElse("") + byItself(c);
+                + c.neededBy().map(t -> "; needed by " + clocks.day(t)).orElse("") + byItself(c);
     }
 
     private String until(Case c, Instant now) {
         return switch (c.standing()) {
             case SAVABLE ->
-                amount(now, c.until().orElse(now)) + " left, until "
-                        + clock(c.until().orElse(now));
-            case WAITING -> "until " + c.until().map(this::clock).orElse("somebody looks");
-            case LOST -> "too late since " + clock(c.until().orElse(now));
+                Clocks.amount(now, c.until().orElse(now)) + " left, until "
+                        + clocks.clock(c.until().orElse(now));
+            case WAITING -> "until " + c.until().map(clocks::clock).orElse("somebody looks");
+            case LOST -> "too late since " + clocks.clock(c.until().orElse(now));
             case URGENT, TO_DECIDE, TO_READ ->
-                "answer due " + clock(c.due()) + (c.due().isBefore(now) ? ", " + amount(c.due(), now) + " over" : "");
+                "answer due " + clocks.clock(c.due())
+                        + (c.due().isBefore(now) ? ", " + Clocks.amount(c.due(), now) + " over" : "");
         };
     }
 
@@ -94,8 +93,8 @@ public final class HandoverText {
         return c.act()
                 .filter(a -> c.standing() != Standing.TO_READ)
                 .map(a -> switch (a.act()) {
-                    case ASKED -> "; asked " + clock(a.when());
-                    case ACKNOWLEDGED -> "; acknowledged " + clock(a.when());
+                    case ASKED -> "; asked " + clocks.clock(a.when());
+                    case ACKNOWLEDGED -> "; acknowledged " + clocks.clock(a.when());
                     case LEFT -> "; not written to (" + String.join(", ", a.codes()) + ")";
                 })
                 .orElse("");
@@ -107,7 +106,7 @@ public final class HandoverText {
         return String.format(
                 Locale.ROOT,
                 "%s %-6s %-11s %-13s %-34s %s",
-                clock(act.when()),
+                clocks.clock(act.when()),
                 act.submission(),
                 a.test().orElse("no test"),
                 act.act().code(),
@@ -116,27 +115,12 @@ public final class HandoverText {
     }
 
     private String call(Call c) {
-        return clock(c.when()) + " " + c.id() + " " + c.why() + ": "
+        return clocks.clock(c.when()) + " " + c.id() + " " + c.why() + ": "
                 + c.letter().code();
     }
 
     private static String troubled(Troubled t) {
         return "letter " + t.letter() + t.id().map(id -> " about " + id).orElse("") + " (" + t.kind() + "): "
                 + t.state().code();
-    }
-
-    private String clock(Instant t) {
-        return DateTimeFormatter.ofPattern("HH:mm z", Locale.UK).format(t.atZone(zone));
-    }
-
-    private String day(Instant t) {
-        return DateTimeFormatter.ofPattern("EEE d MMM uuuu HH:mm z", Locale.UK).format(t.atZone(zone));
-    }
-
-    private static String amount(Instant from, Instant until) {
-        Duration d = Duration.between(from, until);
-        return d.toHours() == 0
-                ? d.toMinutes() + " min"
-                : d.toHours() + " h " + String.format(Locale.ROOT, "%02d min", d.toMinutesPart());
     }
 }

@@ -58,6 +58,15 @@ final class Dovecot implements AutoCloseable {
         return folder.resolve("cert.pem");
     }
 
+    Path keyFile() {
+        return folder.resolve("key.pem");
+    }
+
+    /** Where a delivery agent puts what comes in. */
+    Path maildir() {
+        return maildir(".");
+    }
+
     /** As a delivery agent does it (Maildir: written beside, then renamed into new). */
     void deliver(String name, byte[] raw) throws IOException {
         Path file = Files.write(maildir("tmp").resolve(name), raw);
@@ -126,7 +135,7 @@ final class Dovecot implements AutoCloseable {
                 Path.of(System.getProperty("java.home"), "bin", "keytool").toString(),
                 "-genkeypair",
                 "-keyalg",
-                "EC",
+                "RSA",
                 "-dname",
                 "CN=localhost",
                 "-ext",
