@@ -56,6 +56,14 @@ class SubjectCorpusTest {
         assertFloors(score);
     }
 
+    /** Of the kind and mix of the open lines, with a book of their own. */
+    @Test
+    void readsFreshLines() throws IOException {
+        CorpusScore score = CorpusScore.of(CorpusLine.own("fresh-lines.csv"), book("fresh-book.csv"));
+        System.out.println("Fresh lines: " + score);
+        assertFloors(score);
+    }
+
     /** What issue 5 asks of lines that were never seen. */
     private static void assertFloors(CorpusScore score) {
         assertThat(score.read()).as(score.toString()).isGreaterThanOrEqualTo(0.97);
@@ -70,7 +78,11 @@ class SubjectCorpusTest {
     }
 
     private static TestIndex ownBook() throws IOException {
-        try (InputStream in = Objects.requireNonNull(SubjectCorpusTest.class.getResourceAsStream("corpus/book.csv"))) {
+        return book("book.csv");
+    }
+
+    private static TestIndex book(String file) throws IOException {
+        try (InputStream in = Objects.requireNonNull(SubjectCorpusTest.class.getResourceAsStream("corpus/" + file))) {
             return index(in.readAllBytes());
         }
     }
