@@ -101,7 +101,7 @@ record PersonName(List<NameToken> tokens, Optional<String> suffix) {
             return false;
         }
         NameToken joined = join(at, length);
-        return other.tokens.stream().anyMatch(t -> t.sharesSpelling(joined));
+        return other.tokens.stream().anyMatch(t -> t.sharesSpelling(joined) || t.sharesSound(joined));
     }
 
     private NameToken join(int at, int length) {

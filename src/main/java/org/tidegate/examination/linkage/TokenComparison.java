@@ -59,7 +59,7 @@ final class TokenComparison {
             return TokenLevel.TYPO;
         }
         boolean shortened = given
-                ? stated.length() >= 3 && booked.startsWith(stated)
+                ? stated.length() >= 2 && booked.startsWith(stated) || stated.length() >= 3 && booked.contains(stated)
                 : stated.length() <= 3 && booked.startsWith(stated);
         return shortened ? TokenLevel.INITIAL : TokenLevel.NONE;
     }

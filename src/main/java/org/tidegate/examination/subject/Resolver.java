@@ -38,7 +38,8 @@ final class Resolver {
         List<Day> days = days(date, weekday);
         for (Day day : days) {
             int half = 0;
-            for (LocalTime option : clock.within(day.hours()).options()) {
+            List<LocalTime> options = clock.within(day.hours()).options();
+            for (LocalTime option : options) {
                 LocalDateTime stated = day.date().atTime(option);
                 if (day.nightOnly() && !night(stated)) {
                     continue;
@@ -47,6 +48,7 @@ final class Resolver {
                 double cost = day.cost()
                         + 0.3 * half
                         + lag(wall, date.isPresent() || weekday.isPresent())
+                        + (options.size() > 1 ? otherHalf(wall) : 0)
                         + weekdayCost(day.date(), weekday);
                 all.add(new Resolved(wall, cost));
                 half++;
@@ -144,6 +146,12 @@ final class Resolver {
                         || date.getDayOfWeek().getValue() == weekday.get().value()
                 ? 0
                 : 1.5;
+    }
+
+    /** A date does not tell which half of the day was meant: the one that ended not long before the message is likelier. */
+    private double otherHalf(LocalDateTime wall) {
+        double hours = Duration.between(wall, arrival).toMinutes() / 60.0;
+        return Math.max(0, Math.min(0.6, 0.05 * (hours - 2)));
     }
 
     /** People write ten minutes to two hours after the test; a time still to come is a slip, one long past an old message. */

@@ -232,7 +232,8 @@ final class TimeFinder implements Finder {
         boolean apart = !line.isSign(at + 1, ".:/")
                 || !line.glued(at + 1)
                 || !line.isNumber(at + 2)
-                || DateFinder.fourAndFour(line, at);
+                || DateFinder.fourAndFour(line, at)
+                || dayAndMonthWord(line, at + 2);
         if (t.digits() < 3 || t.digits() > 4 || t.number() % 100 > 59 || t.number() / 100 > 23 || !apart) {
             return Optional.empty();
         }
@@ -243,6 +244,14 @@ final class TimeFinder implements Finder {
         boolean year = t.digits() == 4 && t.number() >= 1930 && t.number() <= 2035;
         double cost = t.digits() == 3 ? 1.5 : zero ? 0.6 : year ? 2 : 0.9;
         return Optional.of(new Digits(t.number() / 100, t.number() % 100, at + 1, cost, zero || t.digits() == 4));
+    }
+
+    /** 9JUN: behind a slash no part of the time before it. */
+    private static boolean dayAndMonthWord(Line line, int at) {
+        return line.token(at).digits() <= 2
+                && line.isWord(at + 1)
+                && line.glued(at + 1)
+                && line.meaning(at + 1).month() > 0;
     }
 
     private static boolean timeWord(Line line, int i) {
