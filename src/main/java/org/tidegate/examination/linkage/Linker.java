@@ -10,6 +10,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.tidegate.booking.TestRecord;
 import org.tidegate.examination.linkage.LinkageResult.Outcome;
@@ -26,6 +27,7 @@ public final class Linker {
     private static final Duration EARLY = Duration.ofMinutes(45);
 
     private static final String TIME = "time";
+    private static final Set<String> NAME = Set.of("given_name", "family_name");
     private static final int MOST_CANDIDATES = 10;
     private static final int MOST_COMPARED = 128;
 
@@ -151,7 +153,15 @@ public final class Linker {
         double factor = Weights.log2(rules.rivalFactor());
         boolean namesake = name(other) >= name(first);
         boolean fitsBetter = other.weightOf(TIME) - first.weightOf(TIME) >= factor;
-        return first.evidence() - other.evidence() < factor || namesake && fitsBetter;
+        double needed = named(first) && !named(other) ? factor / 2 : factor;
+        return first.evidence() - other.evidence() < needed || namesake && fitsBetter;
+    }
+
+    /** Booked under the very name that is stated: of Marsh and March the one who wrote Marsh. */
+    private static boolean named(Candidate c) {
+        return c.weights().stream()
+                .filter(w -> NAME.contains(w.field()))
+                .allMatch(w -> w.level().equals(NameAgreement.EXACT));
     }
 
     private static double name(Candidate c) {

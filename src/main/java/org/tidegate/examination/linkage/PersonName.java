@@ -101,7 +101,8 @@ record PersonName(List<NameToken> tokens, Optional<String> suffix) {
             return false;
         }
         NameToken joined = join(at, length);
-        return other.tokens.stream().anyMatch(t -> t.sharesSpelling(joined) || t.sharesSound(joined));
+        boolean initial = tokens.subList(at, at + length).stream().anyMatch(NameToken::isInitial);
+        return other.tokens.stream().anyMatch(t -> t.sharesSpelling(joined) || !initial && t.sharesSound(joined));
     }
 
     private NameToken join(int at, int length) {

@@ -47,7 +47,8 @@ final class SoundKey {
         {"c", "k"},
         {"w", "v"},
         {"z", "s"},
-        {"y", "i"}
+        {"y", "i"},
+        {"ii", "i"}
     };
 
     private SoundKey() {}

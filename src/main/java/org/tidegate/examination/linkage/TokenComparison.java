@@ -28,8 +28,22 @@ final class TokenComparison {
         if (given && nicknames.related(stated, booked)) {
             return TokenLevel.NICKNAME;
         }
+        if (vowelsOnly(stated, booked)) {
+            return TokenLevel.SPELLING;
+        }
         TokenLevel written = likeness(stated.spellings(), booked.spellings(), given);
         return written.agrees() || !nearlySounds(stated, booked) ? written : TokenLevel.TYPO;
+    }
+
+    /** Khaled and Khalid, Youssef and Yusuf: vowels that languages without them in writing leave open. */
+    private static boolean vowelsOnly(NameToken stated, NameToken booked) {
+        return stated.sounds().stream().anyMatch(a -> booked.sounds().stream().anyMatch(b -> sameOpenVowels(a, b)));
+    }
+
+    private static boolean sameOpenVowels(String a, String b) {
+        return a.length() == b.length()
+                && a.length() >= 4
+                && a.replace('e', 'i').replace('o', 'u').equals(b.replace('e', 'i').replace('o', 'u'));
     }
 
     private static boolean nearlySounds(NameToken stated, NameToken booked) {

@@ -91,6 +91,16 @@ final class Line {
         return has(i) && tokens.get(i).isOneOf(signs);
     }
 
+    /** Hyphens part the facts of this line: one stands tight between a number and something else. */
+    boolean hyphensPart() {
+        for (int i = 1; i + 1 < tokens.size(); i++) {
+            if (isSign(i, "-") && glued(i) && glued(i + 1) && (isNumber(i - 1) || isNumber(i + 1))) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     boolean glued(int i) {
         return has(i) && tokens.get(i).glued();
     }

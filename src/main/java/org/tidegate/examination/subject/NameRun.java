@@ -77,7 +77,7 @@ final class NameRun {
         Token t = line.token(i);
         Meaning m = line.meaning(i);
         text.append(text.isEmpty() ? "" : between(i)).append(t.text());
-        boolean supported = sender.names(t.key());
+        boolean supported = sender.names(t.key()) || joinedInAddress(i, m);
         boolean particle = m.is(WordKind.PARTICLE);
         boolean suffix = m.is(WordKind.SUFFIX) && full > 0;
         lastParticle = false;
@@ -111,7 +111,7 @@ final class NameRun {
     /** A particle stands for a word only where there are too few others: Ben Fourmile, Le Thi. */
     private void particle(int i, boolean supported) {
         boolean afterMail = full == 0 && line.meaning(i - 1).wordOfMail() && !line.is(i - 1, WordKind.PARTICLE);
-        lastParticle = !supported;
+        lastParticle = !supported && !NamePart.last(line, i);
         particles += supported || Character.isUpperCase(line.token(i).text().codePointAt(0)) ? 1 : 0;
         penalties += supported ? -0.15 : afterMail ? 0.7 : 0.05;
     }
@@ -119,7 +119,8 @@ final class NameRun {
     /** Behind a hyphen a clinic or a short weekday is no part of the name. */
     private double hyphenated(int i, Meaning m, boolean supported) {
         boolean capital = Character.isUpperCase(line.token(i).text().codePointAt(0));
-        boolean other = others.clinicAt(i) || capital && shortDay(i, m) || m.is(WordKind.RESULT);
+        boolean day = capital && shortDay(i, m) && !doubleName(i - 1);
+        boolean other = others.clinicAt(i) || day || m.is(WordKind.RESULT);
         return other && !supported ? NOT_A_NAME : -0.1;
     }
 
@@ -147,6 +148,31 @@ final class NameRun {
         return capitalLetter ? word : word + 0.6;
     }
 
+    /** The address runs words of the name together: ramostiu, ionescupop. */
+    private boolean joinedInAddress(int i, Meaning m) {
+        if (m.unknown() || m.weekday() > 0 || line.token(i).text().length() > 3) {
+            return false;
+        }
+        String key = line.token(i).key();
+        for (int j = i - 3; j <= i + 3; j++) {
+            if (j != i && line.isWord(j) && sender.joins(key, line.token(j).key())) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** Ana-Maria, Tor-Egil: a hyphen between words, in a line where no hyphen parts a number from them. */
+    private boolean doubleName(int hyphen) {
+        return line.isSign(hyphen, "-")
+                && line.glued(hyphen)
+                && line.isWord(hyphen - 1)
+                && line.isWord(hyphen + 1)
+                && line.glued(hyphen + 1)
+                && (line.meaning(hyphen - 1).unknown() || line.meaning(hyphen + 1).unknown())
+                && !line.hyphensPart();
+    }
+
     private double meant(int i, Meaning m, boolean supported) {
         if (m.unknown()) {
             return supported || !others.clinicAt(i) ? 0 : CALENDAR_WORD;
@@ -154,6 +180,9 @@ final class NameRun {
         double share = supported ? 0.1 : 1;
         if (m.clinic().isPresent()) {
             return NOT_A_NAME;
+        }
+        if (NamePart.last(line, i) || m.calendar() && doubleName(i + 1)) {
+            return 0.2 * share;
         }
         if (m.wordOfMail()) {
             return NOT_A_NAME * share;

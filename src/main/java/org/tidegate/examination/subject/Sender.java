@@ -42,6 +42,11 @@ final class Sender {
         return key.length() >= SHORTEST_INSIDE && localPart.contains(key);
     }
 
+    /** The address runs the two words together, in either order. */
+    boolean joins(String a, String b) {
+        return b.length() > 1 && (localPart.contains(a + b) || localPart.contains(b + a));
+    }
+
     /** One of the sender's names begins so. */
     boolean bears(String initial) {
         return localPart.startsWith(initial) || words.stream().anyMatch(w -> w.startsWith(initial));

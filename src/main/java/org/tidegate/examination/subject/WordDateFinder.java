@@ -31,8 +31,9 @@ final class WordDateFinder implements Finder {
                 out.add(day(Candidate.Field.WEEKDAY, line, at, m.length(), meaning.weekday()));
             }
             if (meaning.hours() != 0) {
+                double cost = NamePart.last(line, at) ? 0.9 : 0.15;
                 out.add(new Candidate(
-                        Candidate.Field.PERIOD, at, at + m.length(), 0.15, new Candidate.Days(meaning.hours())));
+                        Candidate.Field.PERIOD, at, at + m.length(), cost, new Candidate.Days(meaning.hours())));
             }
         }
     }
@@ -45,7 +46,8 @@ final class WordDateFinder implements Finder {
                 || line.isSign(end, ",")
                 || line.isSign(at - 1, ",") && line.isNumber(at - 2)
                 || line.meaning(end).calendar();
-        return new Candidate(field, at, end, beside ? 0 : 0.3, new Candidate.Days(value));
+        double cost = beside && !NamePart.shaped(line, at) ? 0 : 0.3;
+        return new Candidate(field, at, end, cost, new Candidate.Days(value));
     }
 
     private static void relative(int at, Lexicon.Match m, Candidates out) {

@@ -47,6 +47,9 @@ final class WordFinder implements Finder {
         if (!t.isWord()) {
             return 0;
         }
+        if (NamePart.last(line, at)) {
+            return 1;
+        }
         Meaning m = line.meaning(at);
         boolean initial = t.text().length() == 1
                 && line.isSign(at + 1, ".")
