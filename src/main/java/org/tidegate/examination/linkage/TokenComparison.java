@@ -42,8 +42,10 @@ final class TokenComparison {
 
     private static boolean sameOpenVowels(String a, String b) {
         return a.length() == b.length()
-                && a.length() >= 4
-                && a.replace('e', 'i').replace('o', 'u').equals(b.replace('e', 'i').replace('o', 'u'));
+                && a.length() >= 5
+                && a.replace('e', 'i')
+                        .replace('o', 'u')
+                        .equals(b.replace('e', 'i').replace('o', 'u'));
     }
 
     private static boolean nearlySounds(NameToken stated, NameToken booked) {

@@ -13,6 +13,10 @@ final class BirthFinder {
 
     /** Turns date candidates that start at the token into birth dates where they can be. */
     static void find(Line line, int at, int arrivalYear, Candidates out) {
+        boolean stamp = line.isNumber(at - 1) && line.token(at - 1).digits() == 8;
+        if (stamp) {
+            return;
+        }
         List<Candidate> births = new ArrayList<>();
         for (Candidate c : out.at(at)) {
             if (c.field() == Candidate.Field.DATE && c.value() instanceof StatedDate date) {

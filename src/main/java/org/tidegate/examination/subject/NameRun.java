@@ -8,6 +8,9 @@ final class NameRun {
     private static final double NOT_A_NAME = 2.6;
     private static final double CALENDAR_WORD = 0.7;
     private static final double SLASHED = 0.9;
+    /** Ana-Maria: what means "I am" somewhere is a name before a hyphen. */
+    private static final int SHORT = 3;
+
     private static final double[] BY_WORDS = {4, 1.6, 0, 0, 0.3, 0.8, 1.6, 2.4};
 
     private final Line line;
@@ -41,6 +44,10 @@ final class NameRun {
     /** Cheaper behind "my name is"; dearer as the tail of a run of words. */
     private static double opening(Line line, int at) {
         int before = at - 1;
+        boolean hyphened = line.isSign(before, "-") && line.glued(before) && line.glued(at);
+        if (hyphened && line.isWord(before - 1) && line.token(before - 1).text().length() <= SHORT) {
+            return 0;
+        }
         while (before >= 0 && (line.isSign(before, ":-=.,") || line.is(before, WordKind.TITLE))) {
             before--;
         }
@@ -77,7 +84,7 @@ final class NameRun {
         Token t = line.token(i);
         Meaning m = line.meaning(i);
         text.append(text.isEmpty() ? "" : between(i)).append(t.text());
-        boolean supported = sender.names(t.key()) || joinedInAddress(i, m);
+        boolean supported = sender.names(t.key());
         boolean particle = m.is(WordKind.PARTICLE);
         boolean suffix = m.is(WordKind.SUFFIX) && full > 0;
         lastParticle = false;
@@ -90,6 +97,9 @@ final class NameRun {
             penalties += initial(i);
         } else if (particle) {
             particle(i, supported);
+        } else if (!supported && joinedInAddress(i, m)) {
+            full++;
+            penalties -= 0.1;
         } else {
             full++;
             known += supported ? 1 : 0;
@@ -150,7 +160,7 @@ final class NameRun {
 
     /** The address runs words of the name together: ramostiu, ionescupop. */
     private boolean joinedInAddress(int i, Meaning m) {
-        if (m.unknown() || m.weekday() > 0 || line.token(i).text().length() > 3) {
+        if (m.unknown() || line.token(i).text().length() > SHORT) {
             return false;
         }
         String key = line.token(i).key();
@@ -169,7 +179,8 @@ final class NameRun {
                 && line.isWord(hyphen - 1)
                 && line.isWord(hyphen + 1)
                 && line.glued(hyphen + 1)
-                && (line.meaning(hyphen - 1).unknown() || line.meaning(hyphen + 1).unknown())
+                && (line.meaning(hyphen - 1).unknown()
+                        || line.meaning(hyphen + 1).unknown())
                 && !line.hyphensPart();
     }
 
@@ -181,7 +192,8 @@ final class NameRun {
         if (m.clinic().isPresent()) {
             return NOT_A_NAME;
         }
-        if (NamePart.last(line, i) || m.calendar() && doubleName(i + 1)) {
+        boolean large = Character.isUpperCase(line.token(i).text().codePointAt(0));
+        if (NamePart.last(line, i) || (m.calendar() || large) && doubleName(i + 1)) {
             return 0.2 * share;
         }
         if (m.wordOfMail()) {

@@ -39,6 +39,7 @@ final class Resolver {
         for (Day day : days) {
             int half = 0;
             List<LocalTime> options = clock.within(day.hours()).options();
+            double likelierHalf = likelierHalf(day, options, clock.zone());
             for (LocalTime option : options) {
                 LocalDateTime stated = day.date().atTime(option);
                 if (day.nightOnly() && !night(stated)) {
@@ -48,7 +49,7 @@ final class Resolver {
                 double cost = day.cost()
                         + 0.3 * half
                         + lag(wall, date.isPresent() || weekday.isPresent())
-                        + (options.size() > 1 ? otherHalf(wall) : 0)
+                        + (options.size() > 1 ? age(wall) - likelierHalf : 0)
                         + weekdayCost(day.date(), weekday);
                 all.add(new Resolved(wall, cost));
                 half++;
@@ -148,8 +149,18 @@ final class Resolver {
                 : 1.5;
     }
 
-    /** A date does not tell which half of the day was meant: the one that ended not long before the message is likelier. */
-    private double otherHalf(LocalDateTime wall) {
+    private double likelierHalf(Day day, List<LocalTime> options, Optional<ZoneId> zone) {
+        double least = Double.MAX_VALUE;
+        if (options.size() > 1) {
+            for (LocalTime option : options) {
+                least = Math.min(least, age(converted(day.date().atTime(option), zone)));
+            }
+        }
+        return least;
+    }
+
+    /** A date does not tell which half of the day was meant: the one not long before the message is likelier. */
+    private double age(LocalDateTime wall) {
         double hours = Duration.between(wall, arrival).toMinutes() / 60.0;
         return Math.max(0, Math.min(0.6, 0.05 * (hours - 2)));
     }
