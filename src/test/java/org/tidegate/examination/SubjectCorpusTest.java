@@ -73,7 +73,7 @@ class SubjectCorpusTest {
         CorpusScore score =
                 CorpusScore.of(CorpusLine.own("trap-lines-" + book + ".csv"), index(Files.readAllBytes(tests)));
         System.out.println("Traps, " + book + ": " + score);
-        assertThat(score.read()).as(score.toString()).isGreaterThanOrEqualTo(0.99);
+        assertThat(score.read()).as(score.toString()).isGreaterThanOrEqualTo(0.98);
         assertThat(score.told()).as(score.toString()).isGreaterThanOrEqualTo(0.99);
         assertThat(score.decided()).as(score.toString()).isGreaterThanOrEqualTo(0.97);
         assertThat(score.wrongMatches()).as(score.toString()).isLessThanOrEqualTo(book.equals("A") ? 2 : 0);
