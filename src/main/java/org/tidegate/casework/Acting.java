@@ -13,6 +13,7 @@ import org.tidegate.rules.RoleRules.Permission;
 import org.tidegate.rules.Rules;
 import org.tidegate.store.Tx;
 import org.tidegate.work.Claim;
+import org.tidegate.work.MessageId;
 import org.tidegate.work.Submission;
 import org.tidegate.work.SubmissionId;
 import org.tidegate.work.SubmissionState;
@@ -66,7 +67,7 @@ final class Acting {
         if (submission.version() != ticket.version()) {
             return new ActionResult.Stale(submission);
         }
-        return reader.assessment(tx, submission)
+        return reader.intact(tx, submission)
                 .map(a -> step.take(new Case(tx, submission, a, who.id(), who, now())))
                 .orElseGet(() -> new ActionResult.Refused(
                         "forgotten", submission.id() + " is forgotten: its messages are gone."));
@@ -76,12 +77,17 @@ final class Acting {
     Optional<Case> seen(Tx tx, SubmissionId id) {
         return tx.submissions()
                 .find(id)
-                .flatMap(s -> reader.assessment(tx, s).map(a -> new Case(tx, s, a, UserId.DAEMON, NOBODY, now())));
+                .flatMap(s -> reader.intact(tx, s).map(a -> new Case(tx, s, a, UserId.DAEMON, NOBODY, now())));
     }
 
     static ActionResult forbidden(User who, Permission needed) {
         return new ActionResult.Forbidden(
                 who.id().value() + " has no role that may " + needed.name().toLowerCase(java.util.Locale.ROOT) + ".");
+    }
+
+    /** Only within {@link #inTurn}: what was known of the message's pictures. */
+    void forgetPictures(MessageId id) {
+        assessing.forgetPictures(id);
     }
 
     /** Runs something that is about no single submission. */

@@ -39,6 +39,7 @@ final class Assessing {
     void finished(StoredMessage message, Findings findings, WorkItem item) {
         inTurn(tx -> {
             vault.seal(message, findings).ifPresent(kept -> {
+                tx.retention().shows(message.id(), Forgetting.shows(findings));
                 tx.messages().inspected(message.id(), kept, clock.instant());
                 pictures.keep(tx, message.id(), findings);
                 SignsOfLife.read(tx, findings, clock.instant());
@@ -72,6 +73,11 @@ final class Assessing {
         } finally {
             turn.unlock();
         }
+    }
+
+    /** Only within {@link #inTurn}, with the rows of the store. */
+    void forgetPictures(MessageId id) {
+        pictures.forget(id);
     }
 
     /** Places a message and all that depends on it; only within {@link #inTurn}. */

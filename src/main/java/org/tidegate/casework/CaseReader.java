@@ -32,12 +32,25 @@ final class CaseReader {
         return tx.assessments().newest(s.id()).map(a -> StoredJson.read(a.content(), Assessment.class));
     }
 
+    /** The assessment that stands; empty where it, or a message of the submission, is forgotten: then nothing can be done about it. */
+    Optional<Assessment> intact(Tx tx, Submission s) {
+        List<StoredMessage> messages = tx.messages().ofSubmission(s.id());
+        boolean whole = !messages.isEmpty()
+                && messages.stream().noneMatch(m -> m.wrappedKey().isEmpty());
+        return whole ? assessment(tx, s) : Optional.empty();
+    }
+
     Optional<TestRecord> test(Tx tx, Assessment assessment) {
         return assessment.test().flatMap(t -> test(tx, t));
     }
 
     Optional<TestRecord> test(Tx tx, TestKey key) {
         return book.tests(tx).find(key);
+    }
+
+    /** Every attempt of the appointment, the first one first. */
+    List<TestRecord> attempts(Tx tx, String ref) {
+        return book.tests(tx).attempts(ref);
     }
 
     /** What its messages showed, in the order of taking; forgotten ones are left out. */

@@ -4,8 +4,6 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.security.SecureRandom;
 import java.time.Duration;
-import java.util.List;
-import java.util.Map;
 import org.tidegate.mailbox.Outgoing;
 import org.tidegate.store.RowBlobs;
 import org.tidegate.store.Store;
@@ -14,8 +12,6 @@ import org.tidegate.vault.BlobStore;
 import org.tidegate.vault.DurableFiles;
 import org.tidegate.vault.FileBlobs;
 import org.tidegate.vault.MasterKey;
-import org.tidegate.work.MessageId;
-import org.tidegate.work.UserId;
 
 /** The wired room: one a process. */
 public final class Desk implements AutoCloseable {
@@ -179,6 +175,11 @@ public final class Desk implements AutoCloseable {
         return new Observing(acting);
     }
 
+    /** Tests done again on a second kit. */
+    public Repeating repeating() {
+        return new Repeating(store, acting);
+    }
+
     /** Who comes in. */
     public SignIns signIns() {
         return new SignIns(store);
@@ -207,14 +208,14 @@ public final class Desk implements AutoCloseable {
         return store;
     }
 
-    /** Forgets a message for good: its key, salt and findings are destroyed; the ledger stays whole. */
-    public void forget(MessageId id, UserId who, String reasonCode) {
-        String blob = store.write(tx -> {
-            tx.record("message-forgotten", who, List.of(reasonCode), Map.of("message", Long.toString(id.value())));
-            tx.messages().forget(id);
-            return tx.messages().find(id).orElseThrow().blob();
-        });
-        vault.drop(blob);
+    /** Forgets what its time is up of. One at a time: its caller is one thread. */
+    public Forgetting forgetting() {
+        return new Forgetting(store, vault, assessing, config);
+    }
+
+    /** What is kept and until when; forgetting now, holding back. */
+    public Retaining retaining() {
+        return new Retaining(store, acting);
     }
 
     @Override

@@ -11,7 +11,7 @@ import org.tidegate.work.User;
 /** The observer's record of a test, as people write it down here; what it may change is assessed again. */
 public final class Observing {
 
-    private static final int LONGEST_MARK = 12;
+    static final int LONGEST_MARK = 12;
 
     private final Acting acting;
 

@@ -47,6 +47,11 @@ final class SeenPictures {
         } while (more.size() == AT_ONCE);
     }
 
+    /** Forgets what was kept of a message, as the store has. */
+    void forget(MessageId id) {
+        seen.forget(id.value());
+    }
+
     /** Starts over: what was caught up may have been undone. */
     void reset() {
         seen = new SeenBefore(within);

@@ -24,7 +24,7 @@ import org.tidegate.work.SubmissionState;
  */
 final class Sharing {
 
-    private static final Set<OutboxState> UNDER_WAY = Set.of(OutboxState.WAITING, OutboxState.ATTEMPTING);
+    static final Set<OutboxState> UNDER_WAY = Set.of(OutboxState.WAITING, OutboxState.ATTEMPTING);
 
     private Sharing() {}
 

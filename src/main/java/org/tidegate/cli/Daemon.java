@@ -15,6 +15,7 @@ import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import org.tidegate.casework.Desk;
 import org.tidegate.casework.ExaminationWorker;
+import org.tidegate.casework.Forgetting;
 import org.tidegate.casework.Sending;
 import org.tidegate.casework.Unattended;
 import org.tidegate.casework.Waking;
@@ -96,6 +97,8 @@ final class Daemon implements AutoCloseable {
             ExaminationWorker worker = desk.worker();
             workers.add(run("examine-" + i, () -> repeat(IDLE_MILLIS, worker::work)));
         }
+        Forgetting forgetting = desk.forgetting();
+        workers.add(run("forget", () -> repeat(SEND_MILLIS, forgetting::work)));
         watching = Optional.of(run("watch", this::watch));
     }
 

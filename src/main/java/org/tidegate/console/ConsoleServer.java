@@ -22,7 +22,9 @@ import org.tidegate.casework.OutboxDesk;
 import org.tidegate.casework.ReadingDesk;
 import org.tidegate.casework.Registering;
 import org.tidegate.casework.Reminding;
+import org.tidegate.casework.Repeating;
 import org.tidegate.casework.Replying;
+import org.tidegate.casework.Retaining;
 import org.tidegate.casework.Rights;
 import org.tidegate.casework.SignIns;
 import org.tidegate.casework.Splitting;
@@ -113,6 +115,8 @@ public final class ConsoleServer implements AutoCloseable {
         context.registerBean(NotHeardFrom.class, desk::notHeardFrom);
         context.registerBean(Reminding.class, desk::reminding);
         context.registerBean(Observing.class, desk::observing);
+        context.registerBean(Repeating.class, desk::repeating);
+        context.registerBean(Retaining.class, desk::retaining);
         context.registerBean(NewTimes.class, desk::newTimes);
         context.registerBean(Outlook.class, () -> new Outlook(desk.store(), desk.casebook(), rules, clock));
         context.registerBean(Rights.class, desk::rights);

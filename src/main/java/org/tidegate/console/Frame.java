@@ -43,9 +43,18 @@ class Frame {
     /** What the person may do; empty for one who is not signed in. */
     @ModelAttribute("mayTriage")
     boolean mayTriage(@Nullable Authentication who) {
+        return may(who, Permission.TRIAGE);
+    }
+
+    @ModelAttribute("mayForget")
+    boolean mayForget(@Nullable Authentication who) {
+        return may(who, Permission.FORGET);
+    }
+
+    private static boolean may(@Nullable Authentication who, Permission what) {
         return who != null
                 && who.getAuthorities().stream()
-                        .anyMatch(a -> Route.authority(Permission.TRIAGE).equals(a.getAuthority()));
+                        .anyMatch(a -> Route.authority(what).equals(a.getAuthority()));
     }
 
     @ModelAttribute("language")

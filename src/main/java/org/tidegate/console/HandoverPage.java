@@ -27,7 +27,12 @@ record HandoverPage(String period, String counts, List<Section> open, List<Secti
     record Section(String title, String hint, String look, List<Line> lines) {}
 
     /** @param submission number of the page that it is about; 0 where it is about none */
-    record Line(long submission, String ref, String what, String when, String did) {}
+    record Line(long submission, String ref, String what, String when, String did) {
+
+        public String number() {
+            return new SubmissionId(submission).toString();
+        }
+    }
 
     static HandoverPage of(Handover h, Words words) {
         return new HandoverPage(

@@ -6,6 +6,7 @@ import org.tidegate.work.Enclosed;
 import org.tidegate.work.LetterText;
 import org.tidegate.work.OutboxLetter;
 import org.tidegate.work.OutboxState;
+import org.tidegate.work.SubmissionId;
 
 /**
  * A letter of the outbox in words.
@@ -27,6 +28,11 @@ record LetterLine(
         String outcome,
         boolean recallable,
         boolean uncertain) {
+
+    /** Of the submission that it is about, as people say it. */
+    public String number() {
+        return new SubmissionId(submission).toString();
+    }
 
     static List<LetterLine> all(List<OutboxLetter> letters, Instant now, Words words) {
         return letters.stream().map(l -> of(l, now, words)).toList();

@@ -2,6 +2,7 @@ package org.tidegate.console;
 
 import static org.tidegate.rules.RoleRules.Permission.AMEND;
 import static org.tidegate.rules.RoleRules.Permission.AUDIT;
+import static org.tidegate.rules.RoleRules.Permission.FORGET;
 import static org.tidegate.rules.RoleRules.Permission.JUDGE;
 import static org.tidegate.rules.RoleRules.Permission.READ;
 import static org.tidegate.rules.RoleRules.Permission.RELEASE;
@@ -53,6 +54,12 @@ record Route(HttpMethod method, String path, Set<Permission> any) {
             post("/not-heard-from/remind", TRIAGE),
             post("/not-heard-from/remind/confirm", TRIAGE),
             post("/not-heard-from/observed", TRIAGE),
+            get("/repeat", TRIAGE),
+            post("/repeat", TRIAGE),
+            get("/retention", FORGET),
+            post("/retention/forget", FORGET),
+            post("/retention/holds", FORGET),
+            post("/retention/holds/lift", FORGET),
             get("/handover", TRIAGE, AUDIT),
             get("/registers", TRIAGE),
             post("/registers/lots", READ),

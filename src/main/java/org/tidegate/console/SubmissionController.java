@@ -20,6 +20,7 @@ import org.tidegate.casework.Replying;
 import org.tidegate.casework.SubmissionView;
 import org.tidegate.examination.timing.TimeDrawing;
 import org.tidegate.rules.Rules;
+import org.tidegate.work.Ending;
 import org.tidegate.work.Reading;
 import org.tidegate.work.SubmissionId;
 
@@ -75,8 +76,20 @@ class SubmissionController {
         model.addAttribute("page", SubmissionPage.of(view, draft, drawing, who.getName(), now, pageWords.in(locale)));
         model.addAttribute("may", may);
         model.addAttribute("reasons", rules.roles().reasons());
-        model.addAttribute("readings", visible(submission, who, may));
+        List<Reading> readings = visible(submission, who, may);
+        model.addAttribute("readings", readings);
+        model.addAttribute("repeat", view.test().map(t -> t.key().toString()).orElse(""));
+        model.addAttribute("invalid", needsRepeat(view, readings));
         return "submission";
+    }
+
+    /** Whether a second kit is due: nobody learns of an invalid reading here who may not see it. */
+    private static boolean needsRepeat(SubmissionView view, List<Reading> readings) {
+        boolean invalid = readings.stream()
+                .reduce((a, b) -> b)
+                .filter(r -> r.outcome() == Reading.Outcome.INVALID)
+                .isPresent();
+        return invalid || view.endings().stream().anyMatch(e -> e.kind() == Ending.Kind.REPEAT);
     }
 
     /** Blind to others until one has read: readings show to who has recorded one, and to who does not read. */

@@ -1,6 +1,7 @@
 package org.tidegate.examination;
 
 import java.time.Instant;
+import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -74,7 +75,21 @@ public final class Assessor {
     }
 
     private LinkageResult link(Findings message, List<SubjectReading> readings, OpenTests tests) {
-        return linker.link(statement(message, readings), tests.index());
+        LinkageResult found = linker.link(statement(message, readings), tests.index());
+        return Attempts.begun(
+                found,
+                arrived(message),
+                stated(found, readings),
+                tests,
+                rules.timing().zone());
+    }
+
+    /** The time that the reading states by which the likeliest test was found. */
+    private static Optional<LocalDateTime> stated(LinkageResult found, List<SubjectReading> readings) {
+        return found.candidates().stream()
+                .findFirst()
+                .filter(c -> c.reading() < readings.size())
+                .flatMap(c -> readings.get(c.reading()).testTime());
     }
 
     /** What a message states, as matching takes it. */

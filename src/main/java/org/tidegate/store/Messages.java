@@ -112,13 +112,15 @@ public final class Messages {
         tx.update("UPDATE messages SET own_pictures = ? WHERE id = ?", pictures.map(StoredJson::write), id.value());
     }
 
-    /** Destroys key, salt and findings: whatever copy of the blob remains cannot be opened any more. */
+    /**
+     * Destroys key, salt and findings: whatever copy of the blob remains cannot be opened any more. Fingerprints have a term of
+     * their own.
+     */
     public void forget(MessageId id) {
         tx.update(
                 "UPDATE messages SET wrapped_key = NULL, wrapped_salt = NULL, findings = NULL, own_pictures = NULL"
                         + " WHERE id = ?",
                 id.value());
-        tx.update("DELETE FROM pictures WHERE message = ?", id.value());
         tx.update(
                 "UPDATE submissions SET version = version + 1 WHERE id = (SELECT submission FROM messages WHERE id = ?)"
                         + " OR id IN (SELECT submission FROM parts WHERE message = ? AND ended IS NULL)",

@@ -2,6 +2,7 @@ package org.tidegate.store;
 
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -64,22 +65,44 @@ public final class Tests {
         return true;
     }
 
-    /** The book as it is valid, with the observer's records over it. */
+    /** The book as it is valid, with the repeats that were recorded here, and the observer's records over all. */
     public AppointmentBook book() {
         Map<TestKey, Observation> observed = tx.observations().newest();
         List<TestRecord> tests = new ArrayList<>(tx.list(
                 "SELECT record FROM tests" + NEWEST + " ORDER BY ref, attempt",
                 r -> StoredJson.read(r.text("record"), TestRecord.class)));
+        repeats(tests);
         tests.replaceAll(t ->
                 Optional.ofNullable(observed.get(t.key())).map(o -> o.over(t)).orElse(t));
         return new AppointmentBook(tests);
     }
 
+    /** A repeat that the book knows by itself is the book's. */
+    private void repeats(List<TestRecord> tests) {
+        List<Repeat> recorded = tx.repeats().all();
+        if (recorded.isEmpty()) {
+            return;
+        }
+        Map<TestKey, TestRecord> known = new HashMap<>();
+        tests.forEach(t -> known.put(t.key(), t));
+        for (Repeat repeat : recorded) {
+            TestRecord before =
+                    known.get(new TestKey(repeat.test().ref(), repeat.test().attempt() - 1));
+            if (before != null && !known.containsKey(repeat.test())) {
+                TestRecord test = repeat.after(before);
+                known.put(repeat.test(), test);
+                tests.add(test);
+            }
+        }
+    }
+
     /** Changes whenever the book does. */
     public String stamp() {
         return tx.first(
-                        "SELECT COUNT(*) AS versions, COUNT(gone) AS gone, (SELECT COUNT(*) FROM observations) AS observed FROM tests",
-                        r -> r.number("versions") + "/" + r.number("gone") + "/" + r.number("observed"))
+                        "SELECT COUNT(*) AS versions, COUNT(gone) AS gone, (SELECT COUNT(*) FROM observations) AS observed,"
+                                + " (SELECT COUNT(*) FROM repeats) AS repeated FROM tests",
+                        r -> r.number("versions") + "/" + r.number("gone") + "/" + r.number("observed") + "/"
+                                + r.number("repeated"))
                 .orElseThrow();
     }
 

@@ -52,6 +52,14 @@ public final class Tx {
         return new Observations(this);
     }
 
+    public Retention retention() {
+        return new Retention(this);
+    }
+
+    public Repeats repeats() {
+        return new Repeats(this);
+    }
+
     public Workload workload() {
         return new Workload(this);
     }

@@ -18,6 +18,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Random;
+import java.util.Set;
 import java.util.concurrent.atomic.AtomicReference;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -32,7 +33,10 @@ import org.tidegate.mailbox.Sighting;
 import org.tidegate.rules.Rules;
 import org.tidegate.store.StoredAssessment;
 import org.tidegate.work.MessageId;
+import org.tidegate.work.Role;
 import org.tidegate.work.Submission;
+import org.tidegate.work.SubmissionId;
+import org.tidegate.work.User;
 import org.tidegate.work.UserId;
 
 /** Whoever finishes first, the verdicts are the same; what was taken is kept byte for byte. */
@@ -200,7 +204,9 @@ class OrderOfWorkersTest {
         try (Desk desk = Desk.open(DeskConfig.embedded(folder, RULES, Clock.fixed(MORNING, ZoneOffset.UTC)))) {
             MessageId id = desk.intake().take(MAILS.get(0), Optional.empty()).id();
             desk.worker().drain();
-            desk.forget(id, new UserId("dora"), "time-is-up");
+            User officer = new User(new UserId("dora"), "dora", Set.of(Role.DATA_PROTECTION_OFFICER), "", true);
+            assertThat(desk.retaining().forget(officer, new SubmissionId(id.value()), Retaining.Why.ASKED_FOR))
+                    .isInstanceOf(Retaining.Outcome.Done.class);
             assertThat(desk.vault()
                             .raw(desk.store().read(tx -> tx.messages().find(id)).orElseThrow()))
                     .isEmpty();

@@ -33,6 +33,7 @@ final class SampleDesk implements AutoCloseable {
     static final User READER = user("rita", Role.READER);
     static final User LEAD = user("lena", Role.CLINICAL_LEAD);
     static final User AUDITOR = user("axel", Role.AUDITOR);
+    static final User OFFICER = user("dora", Role.DATA_PROTECTION_OFFICER);
 
     private final Turned clock = new Turned();
     private final Desk desk;

@@ -9,7 +9,6 @@ import java.nio.file.Path;
 import java.time.Instant;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -242,16 +241,5 @@ class SplittingTest {
         split();
         SubmissionId stranger = sample.take("46-reused.eml");
         assertThat(view(stranger).open()).extracting(d -> d.code()).contains(DiscrepancyCode.PHOTO_REUSED);
-    }
-
-    @Test
-    void forgettingTheMessageForgetsEveryShare() {
-        SubmissionId part = split();
-        desk.forget(sample.now(home).messages().get(0), SampleDesk.LEAD.id(), "time-is-up");
-        assertThat(desk.casebook().picture(part, 0, others.path())).isEmpty();
-        assertThat(view(part).messages()).isEmpty();
-        assertThat(desk.store()
-                        .<Optional<Submission>>read(tx -> tx.submissions().find(part)))
-                .isPresent();
     }
 }

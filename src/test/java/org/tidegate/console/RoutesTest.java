@@ -58,6 +58,12 @@ class RoutesTest {
             Map.entry("POST /not-heard-from/remind", "ORL"),
             Map.entry("POST /not-heard-from/remind/confirm", "ORL"),
             Map.entry("POST /not-heard-from/observed", "ORL"),
+            Map.entry("GET /repeat", "ORL"),
+            Map.entry("POST /repeat", "ORL"),
+            Map.entry("GET /retention", "D"),
+            Map.entry("POST /retention/forget", "D"),
+            Map.entry("POST /retention/holds", "D"),
+            Map.entry("POST /retention/holds/lift", "D"),
             Map.entry("GET /handover", "ORALD"),
             Map.entry("GET /registers", "ORL"),
             Map.entry("POST /registers/lots", "RL"),
@@ -86,6 +92,9 @@ class RoutesTest {
             Map.entry("went", "true"),
             Map.entry("lot", "SK9999Z"),
             Map.entry("people", "2"),
+            Map.entry("number", "S-999"),
+            Map.entry("need", "dispute"),
+            Map.entry("timer", "2026-05-04T09:59"),
             Map.entry("from", "2026-05-04T06:00"),
             Map.entry("until", "2026-05-04T06:10"));
 
@@ -178,7 +187,7 @@ class RoutesTest {
 
     private static HttpResponse<String> ask(Visitor visitor, String route) throws Exception {
         String path = path(route.substring(route.indexOf(' ') + 1));
-        return route.startsWith("GET") ? visitor.get(path + "?since=0&path=1") : visitor.post(path, FORM);
+        return route.startsWith("GET") ? visitor.get(path + "?since=0&path=1&test=SS-R8L3") : visitor.post(path, FORM);
     }
 
     /** Of a submission and a letter that are not there, so that nothing is changed for the next role. */
