@@ -51,7 +51,7 @@ class KeepingPagesTest {
                             .getText())
                     .contains("SS-R8L3#2 is recorded");
             assertThat(browser.driver.findElement(By.tagName("main")).getText())
-                    .contains("photograph 10:14 to 10:24, send by 10:44", "K4TR");
+                    .contains("photograph 10:14 BST to 10:24 BST, send by 10:44 BST", "K4TR");
         }
     }
 
