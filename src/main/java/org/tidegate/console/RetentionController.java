@@ -44,7 +44,12 @@ class RetentionController {
         this.pageWords = pageWords;
     }
 
-    /** @param term its key in the words, @param kept how much there is of it */
+    /**
+     * A row of the terms.
+     *
+     * @param term its key in the words
+     * @param kept how much there is of it
+     */
     record Kept(String term, String period, int kept) {}
 
     record Week(String from, String until, int messages) {}
