@@ -3,10 +3,14 @@ package org.tidegate.console;
 import java.security.Principal;
 import java.time.Clock;
 import java.time.Instant;
+import java.time.Period;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.springframework.http.HttpStatus;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
@@ -63,7 +67,7 @@ class RetentionController {
         Instant now = clock.instant();
         Words words = pageWords.in(locale);
         Stock stock = retaining.stock();
-        model.addAttribute("kept", kept(stock));
+        model.addAttribute("kept", kept(stock, words));
         model.addAttribute("messages", stock.counts().messages());
         model.addAttribute("forgotten", stock.counts().forgotten());
         model.addAttribute(
@@ -88,21 +92,41 @@ class RetentionController {
         return "retention";
     }
 
-    private List<Kept> kept(Stock stock) {
+    private List<Kept> kept(Stock stock, Words words) {
         RetentionRules terms = rules.retention();
         return List.of(
                 new Kept(
                         "identity",
-                        terms.identityPictures().toString(),
+                        words(terms.identityPictures(), words),
                         stock.counts().identity()),
-                new Kept("pictures", terms.pictures().toString(), stock.counts().photos()),
-                new Kept("aside", terms.aside().toString(), stock.counts().aside()),
-                new Kept("messages", terms.messages().toString(), stock.counts().cases()),
+                new Kept(
+                        "pictures",
+                        words(terms.pictures(), words),
+                        stock.counts().photos()),
+                new Kept("aside", words(terms.aside(), words), stock.counts().aside()),
+                new Kept(
+                        "messages",
+                        words(terms.messages(), words),
+                        stock.counts().cases()),
                 new Kept(
                         "fingerprints",
-                        terms.fingerprints().toString(),
+                        words(terms.fingerprints(), words),
                         stock.counts().fingerprints()),
-                new Kept("results", terms.results().toString(), stock.counts().results()));
+                new Kept(
+                        "results", words(terms.results(), words), stock.counts().results()));
+    }
+
+    private static String words(Period term, Words words) {
+        return Stream.of(
+                        part("retention.years", term.getYears(), words),
+                        part("retention.months", term.getMonths(), words),
+                        part("retention.days", term.getDays(), words))
+                .flatMap(Optional::stream)
+                .collect(Collectors.joining(" "));
+    }
+
+    private static Optional<String> part(String key, int amount, Words words) {
+        return amount == 0 ? Optional.empty() : Optional.of(words.say(key, amount));
     }
 
     /** @param sure ticked by who has read what forgetting means */

@@ -71,7 +71,7 @@ class KeepingPagesTest {
     @Test
     void theOfficerHoldsBackLiftsAndForgets() throws Exception {
         Visitor officer = Visitor.signedIn(morning, "data-protection-officer");
-        assertThat(officer.get("retention").body()).contains("P14D", "P8Y");
+        assertThat(officer.get("retention").body()).contains("14 days", "8 years");
         assertThat(officer.post("retention/holds", Map.of("number", "S-1", "need", "whim"))
                         .statusCode())
                 .isEqualTo(400);
