@@ -2,8 +2,13 @@ package org.tidegate.render;
 
 import java.awt.image.BufferedImage;
 
-/** A flat thing on the table: its sheet, the place of its middle in millimetres, and its turn in radians. */
-record Placed(BufferedImage sheet, double x, double y, double turn) {
+/** A flat thing on the table: its sheet, the place of its middle in millimetres, and cosine and sine of its turn. */
+record Placed(BufferedImage sheet, double x, double y, double cos, double sin) {
+
+    /** @param turn radians */
+    Placed(BufferedImage sheet, double x, double y, double turn) {
+        this(sheet, x, y, Math.cos(turn), Math.sin(turn));
+    }
 
     double widthMm() {
         return sheet.getWidth() / Paint.SCALE;
@@ -17,8 +22,8 @@ record Placed(BufferedImage sheet, double x, double y, double turn) {
     double[] onSheet(double tx, double ty) {
         double dx = tx - x;
         double dy = ty - y;
-        double u = dx * Math.cos(turn) + dy * Math.sin(turn);
-        double v = dy * Math.cos(turn) - dx * Math.sin(turn);
+        double u = dx * cos + dy * sin;
+        double v = dy * cos - dx * sin;
         return new double[] {(u + widthMm() / 2) * Paint.SCALE, (v + heightMm() / 2) * Paint.SCALE};
     }
 

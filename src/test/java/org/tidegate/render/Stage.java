@@ -39,7 +39,7 @@ record Stage(Table table, List<Placed> things, List<Finger> fingers, View view) 
     }
 
     private void add(double[] sum, double x, double y) {
-        double[] colour = {table.colour(x, y, 0), table.colour(x, y, 1), table.colour(x, y, 2)};
+        double[] colour = table.colour(x, y);
         double light = 1;
         for (Placed thing : things) {
             double outside = thing.outside(x - 0.8, y - 1.2);

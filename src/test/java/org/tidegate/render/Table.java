@@ -41,10 +41,14 @@ record Table(Kind kind, Color first, Color second, double pitch, double angle, l
         };
     }
 
-    /** sRGB 0–255 of a channel: 0 red, 1 green, 2 blue. */
-    double colour(double x, double y, int channel) {
+    /** sRGB 0–255: red, green, blue. */
+    double[] colour(double x, double y) {
         double share = mix(x, y);
-        return component(first, channel) * (1 - share) + component(second, channel) * share;
+        double[] colour = new double[3];
+        for (int c = 0; c < 3; c++) {
+            colour[c] = component(first, c) * (1 - share) + component(second, c) * share;
+        }
+        return colour;
     }
 
     private static int component(Color c, int channel) {

@@ -6,10 +6,18 @@ import java.util.Random;
  * A pinhole camera over the table: picture pixels to table millimetres and back.
  *
  * @param widthMm table width seen across the picture's middle
- * @param tiltX lean of the camera, radians, towards the picture's upper edge
- * @param tiltY the same towards its right edge
+ * @param cosX cosine of the camera's lean towards the picture's upper edge; {@code sinX} its sine
+ * @param cosY cosine of its lean towards the right edge; {@code sinY} its sine
  */
-record View(int width, int height, double widthMm, double tiltX, double tiltY) {
+record View(int width, int height, double widthMm, double cosX, double sinX, double cosY, double sinY) {
+
+    /**
+     * @param tiltX lean towards the picture's upper edge, radians
+     * @param tiltY the same towards its right edge
+     */
+    View(int width, int height, double widthMm, double tiltX, double tiltY) {
+        this(width, height, widthMm, Math.cos(tiltX), Math.sin(tiltX), Math.cos(tiltY), Math.sin(tiltY));
+    }
 
     /** Distance of the camera in picture widths: an ordinary phone lens sees about its distance. */
     private static final double DISTANCE = 1.15;
@@ -35,12 +43,7 @@ record View(int width, int height, double widthMm, double tiltX, double tiltY) {
 
     /** Direction of a pixel's ray after leaning the camera about the picture's axes. */
     private double[] ray(double x, double y) {
-        double cx = Math.cos(tiltX);
-        double sx = Math.sin(tiltX);
-        double y1 = y * cx - sx;
-        double z1 = y * sx + cx;
-        double cy = Math.cos(tiltY);
-        double sy = Math.sin(tiltY);
-        return new double[] {x * cy + z1 * sy, y1, z1 * cy - x * sy};
+        double z1 = y * sinX + cosX;
+        return new double[] {x * cosY + z1 * sinY, y * cosX - sinX, z1 * cosY - x * sinY};
     }
 }
