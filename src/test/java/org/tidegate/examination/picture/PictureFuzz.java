@@ -7,9 +7,10 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import org.tidegate.examination.picture.mrz.Mrz;
+import org.tidegate.message.PdfStreamsProperties;
 
 /**
- * Fuzz target of the parsers of picture files and zones that are our own (Jazzer). {@code main} writes the seeds and starts the fuzzer: a folder to
+ * Fuzz target of the parsers of picture files, zones and a PDF's streams that are our own (Jazzer). {@code main} writes the seeds and starts the fuzzer: a folder to
  * work in and seconds to run.
  */
 public final class PictureFuzz {
@@ -28,6 +29,7 @@ public final class PictureFuzz {
             require(PngRecords.of(records).length == records.length, "records that are none the second time");
         }
         FileFactsReader.read(data);
+        PdfStreamsProperties.check(data);
         Mrz.of(new String(data, StandardCharsets.ISO_8859_1).lines().toList())
                 .ifPresent(zone -> require(zone.lines().size() >= 2, "a zone of one line"));
     }
@@ -46,9 +48,12 @@ public final class PictureFuzz {
         Files.writeString(
                 corpus.resolve("seed-zone"),
                 "P<UTOERIKSSON<<ANNA<MARIA<<<<<<<<<<<<<<<<<<<\nL898902C36UTO7408122F1204159ZE184226B<<<<<10\n");
+        for (int times = 0; times < 3; times++) {
+            Files.write(corpus.resolve("seed-pdf-" + times), PdfStreamsProperties.seed(times));
+        }
         Jazzer.main(List.of(
                         "--target_class=" + PictureFuzz.class.getName(),
-                        "--instrumentation_includes=org.tidegate.examination.picture.**",
+                        "--instrumentation_includes=org.tidegate.examination.picture.**:org.tidegate.message.**",
                         "--custom_hook_includes=org.tidegate.examination.picture.**",
                         "--reproducer_path=" + corpus,
                         "-artifact_prefix=" + corpus + "/",
