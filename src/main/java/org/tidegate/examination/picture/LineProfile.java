@@ -80,7 +80,7 @@ public final class LineProfile {
         return average(values, x - half, x + half);
     }
 
-    private double beside(double[] values, int x, int side) {
+    private static double beside(double[] values, int x, int side) {
         int near = (int) Math.round(BESIDE_FROM * values.length);
         int far = (int) Math.round(BESIDE_TO * values.length);
         return side < 0 ? average(values, x - far, x - near) : average(values, x + near, x + far);
@@ -108,15 +108,30 @@ public final class LineProfile {
     }
 
     /**
-     * Spread of the contrast away from two places where lines may be: median absolute deviation × 1.4826 (the factor for a normal distribution).
+     * Spread of the contrast as it would be without lines at two places: median absolute deviation × 1.4826 (the factor for a normal distribution).
+     * A strong line left in would make the membrane beside it look restless, and hide a faint one there.
      */
     private double noise(int first, int second) {
+        double[] bare = without(without(mean, first), second);
         int from = (int) Math.round(BESIDE_FROM * mean.length);
         double[] away = IntStream.range(from, mean.length - from)
-                .filter(x -> Math.abs(x - first) > 2 * from && Math.abs(x - second) > 2 * from)
-                .mapToDouble(this::contrastAt)
+                .filter(x -> Math.abs(x - first) > from && Math.abs(x - second) > from)
+                .mapToDouble(x -> contrast(bare, x))
                 .toArray();
         return away.length == 0 ? 0 : 1.4826 * medianOfDistance(away);
+    }
+
+    /** With a line's place filled by a straight run from the membrane before it to the membrane behind it. */
+    private static double[] without(double[] values, int at) {
+        double[] out = values.clone();
+        int half = (int) Math.round(BESIDE_FROM * values.length);
+        double before = beside(values, at, -1);
+        double behind = beside(values, at, 1);
+        for (int x = Math.max(0, at - half); x <= Math.min(values.length - 1, at + half); x++) {
+            double share = (x - at + half) / (2.0 * half);
+            out[x] = before + share * (behind - before);
+        }
+        return out;
     }
 
     private static double medianOfDistance(double[] values) {
