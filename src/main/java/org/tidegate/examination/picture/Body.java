@@ -13,10 +13,10 @@ import org.tidegate.examination.picture.Regions.Region;
  *
  * @param window outline of the window's rim
  * @param windowQuality 0–1
- * @param well whether a sample well was seen
+ * @param well how surely a sample well was seen, 0–1
  * @param plain share of the body that shows its own colour: print, lines and a window are a small part of a cassette, not of a page
  */
-record Body(Quad outline, Box window, double windowQuality, boolean well, double plain) {
+record Body(Quad outline, Box window, double windowQuality, double well, double plain) {
 
     /** Part of an outline as fractions of its length and breadth. */
     record Box(double fromU, double fromV, double toU, double toV) {
@@ -38,7 +38,41 @@ record Body(Quad outline, Box window, double windowQuality, boolean well, double
     /** Darkest a membrane may be against the body, and so told from print and holes. */
     private static final double MEMBRANE_LIGHT = 0.72;
 
-    private record Seen(Region region, double quality) {}
+    /** Below this a window is also looked for by its rim alone. */
+    private static final double SURE = 0.97;
+
+    /** Share of a rim that must be seen on each side, and from which on nothing is missing. */
+    private static final double RIM_FROM = 0.5;
+
+    private static final double RIM_FULL = 0.75;
+
+    /** Plain share below which something is a printed page: nothing is looked for twice there. */
+    static final double PAGE = 0.86;
+
+    /** Share of the picture's longer side from which something is looked at twice: a row of blurred print is smaller. */
+    private static final double LARGE = 0.18;
+
+    /** What a well counts that was only told by one side being darker than the other. */
+    private static final double GUESSED = 0.4;
+
+    /** Half of a rim's usual thickness in pixels: a rim is found by its middle. */
+    private static final int RIM = 2;
+
+    /** Something seen on the body, in pixels of the upright surface. */
+    private record Seen(int left, int top, int right, int bottom, double quality) {
+
+        static Seen of(Region r, double quality) {
+            return new Seen(r.left(), r.top(), r.right(), r.bottom(), quality);
+        }
+
+        int width() {
+            return right - left + 1;
+        }
+
+        int height() {
+            return bottom - top + 1;
+        }
+    }
 
     static Optional<Body> read(Quad quad, Pixels image) {
         int height = (int) Math.max(24, Math.round(LENGTH / quad.aspect()));
@@ -47,11 +81,16 @@ record Body(Quad outline, Box window, double windowQuality, boolean well, double
         Optional<Seen> well = Optional.empty();
         for (double standsOut : STANDS_OUT) {
             List<Region> features = surface.features(standsOut, MARGIN, 12);
-            window = better(window, features.stream().map(r -> new Seen(r, windowQuality(r, surface))));
-            well = better(well, features.stream().map(r -> new Seen(r, wellQuality(r, surface))));
+            window = better(window, features.stream().map(r -> Seen.of(r, windowQuality(r, surface))));
+            well = better(well, features.stream().map(r -> Seen.of(r, wellQuality(r, surface))));
+        }
+        double plain = surface.plainShare(PLAIN);
+        boolean again = plain > PAGE && quad.length() > LARGE * Math.max(image.width(), image.height());
+        if (again && window.map(Seen::quality).orElse(0.0) < SURE) {
+            window = better(window, byRim(surface).stream());
         }
         Optional<Seen> besideWindow = well;
-        return window.map(w -> body(quad, surface, w, besideWindow));
+        return window.map(w -> body(quad, surface, again, w, besideWindow, plain));
     }
 
     private static Optional<Seen> better(Optional<Seen> best, Stream<Seen> more) {
@@ -59,43 +98,59 @@ record Body(Quad outline, Box window, double windowQuality, boolean well, double
                 .max(Comparator.comparingDouble(Seen::quality));
     }
 
-    private static Body body(Quad quad, Surface surface, Seen window, Optional<Seen> well) {
-        Region r = window.region();
+    private static Body body(
+            Quad quad, Surface surface, boolean again, Seen window, Optional<Seen> well, double plain) {
         Box box = new Box(
-                (double) r.left() / surface.width(),
-                (double) r.top() / surface.height(),
-                (r.right() + 1.0) / surface.width(),
-                (r.bottom() + 1.0) / surface.height());
-        boolean beside = well.map(w -> isBeside(w.region(), r)).orElse(false);
-        double plain = surface.plainShare(PLAIN);
-        boolean right = beside && well.orElseThrow().region().left() > r.right();
-        return right
-                ? new Body(quad.turned(), box.turned(), window.quality(), true, plain)
-                : new Body(quad, box, window.quality(), beside, plain);
+                (double) window.left() / surface.width(),
+                (double) window.top() / surface.height(),
+                (window.right() + 1.0) / surface.width(),
+                (window.bottom() + 1.0) / surface.height());
+        Optional<Seen> beside = well.filter(w -> isBeside(w, window));
+        int side = beside.map(w -> w.left() > window.right() ? 1 : -1)
+                .orElseGet(() -> again ? darkerSide(surface, window) : 0);
+        double sure = beside.isPresent() ? 1 : GUESSED * Math.abs(side);
+        return side > 0
+                ? new Body(quad.turned(), box.turned(), window.quality(), sure, plain)
+                : new Body(quad, box, window.quality(), sure, plain);
     }
 
-    private static boolean isBeside(Region well, Region window) {
+    private static int darkerSide(Surface surface, Seen window) {
+        return WellSearch.side(surface, window.left(), window.right()).orElse(0);
+    }
+
+    private static boolean isBeside(Seen well, Seen window) {
         return well.left() > window.right() || well.right() < window.left();
     }
 
+    private static Optional<Seen> byRim(Surface s) {
+        return WindowRim.in(s.pixels()).map(f -> {
+            Seen all = new Seen(f.left() - RIM, f.top() - RIM, f.right() + RIM, f.bottom() + RIM, 0);
+            double quality = windowShape(all, s) * within(f.seen(), RIM_FROM, RIM_FULL, 2, 3);
+            return new Seen(all.left(), all.top(), all.right(), all.bottom(), quality);
+        });
+    }
+
     private static double windowQuality(Region r, Surface s) {
+        double fill = (Hull.area(r.hull()) + r.width() + r.height()) / ((r.width() + 1.0) * (r.height() + 1.0));
+        return windowShape(Seen.of(r, 0), s) * within(fill, 0.8, 0.92, 2, 3);
+    }
+
+    private static double windowShape(Seen r, Surface s) {
         double length = (double) r.width() / s.width();
         double breadth = (double) r.height() / s.height();
         double aspect = (double) r.width() / r.height();
-        double fill = (Hull.area(r.hull()) + r.width() + r.height()) / ((r.width() + 1.0) * (r.height() + 1.0));
         double offMiddle = Math.abs((r.top() + r.bottom() + 1) / 2.0 / s.height() - 0.5);
         double offCentre = Math.abs((r.left() + r.right() + 1) / 2.0 / s.width() - 0.5);
         return within(length, 0.12, 0.18, 0.42, 0.58)
                 * within(breadth, 0.14, 0.2, 0.6, 0.8)
                 * within(aspect, 1.1, 1.5, 4.5, 8)
-                * within(fill, 0.8, 0.92, 2, 3)
                 * within(offMiddle, -1, -0.5, 0.08, 0.2)
                 * within(offCentre, -1, -0.5, 0.2, 0.32)
                 * within(membraneLight(r, s), MEMBRANE_LIGHT, MEMBRANE_LIGHT + 0.1, 2, 3);
     }
 
     /** Light part of the window's middle against the body's own brightness: its upper quartile, for lines are dark. */
-    private static double membraneLight(Region r, Surface s) {
+    private static double membraneLight(Seen r, Surface s) {
         int n = r.width() * 6 / 10;
         double[] share = new double[Math.max(1, n)];
         int middle = (r.top() + r.bottom()) / 2;

@@ -27,9 +27,7 @@ public final class CassetteFinder {
     /** Nothing better is looked for in the place of such a one. */
     private static final double CERTAIN = 0.94;
 
-    /** Plain shares below which something is a printed page, and from which it may well be a cassette. */
-    private static final double PAGE = 0.86;
-
+    /** Plain share from which something may well be a cassette. */
     private static final double CASSETTE = 0.93;
 
     /** Light shares of a strip below which it is print, and from which it may well be a membrane. */
@@ -37,8 +35,20 @@ public final class CassetteFinder {
 
     private static final double MEMBRANE = 0.76;
 
-    /** Share from which two outlines are drafts of one body, so that what either saw of its parts counts for both. */
+    /** Unrest along a strip up to which it may well be a membrane, and from which on it is print. */
+    private static final double CALM = 0.05;
+
+    private static final double RESTLESS = 0.1;
+
+    /** Shared part and likeness in area from which two outlines are drafts of one body, so that what either saw of its parts counts for both. */
     private static final double SAME_BODY = 0.85;
+
+    private static final double SAME_AREA = 0.7;
+
+    /** How far from the kit's place a window's middle may lie, as shares of the length: with nothing said, and at most. */
+    private static final double IN_PLACE = 0.08;
+
+    private static final double OUT_OF_PLACE = 0.2;
 
     /**
      * @param parts what was seen of window, well and lines, 0–1
@@ -52,6 +62,13 @@ public final class CassetteFinder {
 
         Candidate with(double otherParts) {
             return new Candidate(body, kit, lines, Math.max(parts, otherParts), likeness);
+        }
+
+        boolean isDraftOf(Candidate other) {
+            double mine = body.outline().area();
+            double others = other.body().outline().area();
+            return Math.min(mine, others) >= SAME_AREA * Math.max(mine, others)
+                    && body.outline().sharedWith(other.body().outline()) >= SAME_BODY;
         }
 
         boolean covers(Quad other) {
@@ -96,7 +113,7 @@ public final class CassetteFinder {
     private static List<Candidate> supported(List<Candidate> candidates) {
         return candidates.stream()
                 .map(c -> c.with(candidates.stream()
-                        .filter(o -> c.body().outline().sharedWith(o.body().outline()) >= SAME_BODY)
+                        .filter(c::isDraftOf)
                         .mapToDouble(Candidate::parts)
                         .max()
                         .orElse(0)))
@@ -131,21 +148,27 @@ public final class CassetteFinder {
 
     private static double misfit(Body body, Protocol.CassetteShape shape) {
         double aspect = Math.abs(Math.log(body.outline().aspect() / shape.aspect()));
-        double centre = Math.abs(body.window().centreU() - (shape.windowFrom() + shape.windowTo()) / 2);
-        return aspect + 2 * centre;
+        return aspect + 2 * outOfPlace(body, shape);
+    }
+
+    private static double outOfPlace(Body body, Protocol.CassetteShape shape) {
+        return Math.abs(body.window().centreU() - (shape.windowFrom() + shape.windowTo()) / 2);
     }
 
     private static Candidate judged(QuadSearch.Found found, Body body, Protocol kit, Pixels image, PictureRules rules) {
         Strip strip = Strip.in(body, image);
         Map<String, Line> lines = strip.lines(kit.cassette(), rules.lineAt());
         boolean anyLine = lines.values().stream().anyMatch(l -> l.present() && l.strength() > 2 * rules.lineAt());
+        double noise = lines.values().stream().mapToDouble(Line::noise).min().orElse(0);
         double parts = 0.4 * body.windowQuality()
-                + (body.well() ? 0.25 : 0)
+                + 0.25 * body.well()
                 + (anyLine ? 0.25 : 0)
                 + Body.within(found.fit(), 0.84, 0.96, 2, 3) * 0.1;
         double aspect = body.outline().aspect() / kit.cassette().aspect();
-        double likeness = Body.within(body.plain(), PAGE, CASSETTE, 2, 3)
+        double likeness = Body.within(body.plain(), Body.PAGE, CASSETTE, 2, 3)
                 * Body.within(strip.lightShare(), PRINTED, MEMBRANE, 2, 3)
+                * (1 - Body.within(noise, CALM, RESTLESS, 2, 3))
+                * Body.within(outOfPlace(body, kit.cassette()), -2, -1, IN_PLACE, OUT_OF_PLACE)
                 * Body.within(aspect, 0.62, 0.72, 1.5, 1.75);
         return new Candidate(body, kit, lines, parts, likeness);
     }

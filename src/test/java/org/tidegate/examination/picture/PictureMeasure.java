@@ -4,9 +4,9 @@ import java.util.List;
 import org.tidegate.render.TestScene;
 
 /**
- * How often the finders are right on rendered pictures from ranges not used while tuning, a quarter of them with a test line:
- * {@code java -cp target/classes:target/test-classes:… org.tidegate.examination.picture.PictureMeasure [pictures] [first seed]}, 2,000 unless said. What went
- * wrong is told by seed.
+ * How often the finders are right on rendered pictures, a quarter of them with a test line:
+ * {@code java -cp target/classes:target/test-classes:… org.tidegate.examination.picture.PictureMeasure [pictures] [first seed] [tuning]}, 2,000 unless
+ * said, from ranges not used while tuning unless {@code tuning} is said. What went wrong is told by seed.
  */
 public final class PictureMeasure {
 
@@ -17,9 +17,10 @@ public final class PictureMeasure {
     public static void main(String[] arguments) {
         int pictures = arguments.length > 0 ? Integer.parseInt(arguments[0]) : 2000;
         long first = arguments.length > 1 ? Long.parseLong(arguments[1]) : FIRST_SEED;
+        boolean unseen = arguments.length < 3 || !arguments[2].equals("tuning");
         SceneTally tally = new SceneTally(LiveRules.read());
         for (int i = 0; i < pictures; i++) {
-            List<String> wrong = tally.add(TestScene.draw(first + i, true, 0.25));
+            List<String> wrong = tally.add(TestScene.draw(first + i, unseen, 0.25));
             if (!wrong.isEmpty()) {
                 System.out.println((first + i) + ": " + wrong);
             }
