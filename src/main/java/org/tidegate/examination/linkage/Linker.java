@@ -153,8 +153,25 @@ public final class Linker {
         double factor = Weights.log2(rules.rivalFactor());
         boolean namesake = name(other) >= name(first);
         boolean fitsBetter = other.weightOf(TIME) - first.weightOf(TIME) >= factor;
-        double needed = named(first) && !named(other) ? factor / 2 : factor;
-        return first.evidence() - other.evidence() < needed || namesake && fitsBetter;
+        return first.evidence() - other.evidence() < factor * margin(first, other) || namesake && fitsBetter;
+    }
+
+    /** Less where only the first bears the stated name; more where it is alike and another's cut short: Brand, of Brandt and Brandvold. */
+    private static double margin(Candidate first, Candidate other) {
+        if (named(first)) {
+            return named(other) ? 1 : 0.5;
+        }
+        boolean cut =
+                !family(first).equals(NameAgreement.EXACT) && family(other).equals(NameAgreement.INITIAL);
+        return cut ? 1.5 : 1;
+    }
+
+    private static String family(Candidate c) {
+        return c.weights().stream()
+                .filter(w -> w.field().equals("family_name"))
+                .map(FieldWeight::level)
+                .findFirst()
+                .orElse(NameAgreement.UNSTATED);
     }
 
     /** Booked under the very name that is stated: of Marsh and March the one who wrote Marsh. */

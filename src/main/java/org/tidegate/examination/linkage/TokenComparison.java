@@ -76,7 +76,7 @@ final class TokenComparison {
         }
         boolean shortened = given
                 ? stated.length() >= 2 && booked.startsWith(stated) || stated.length() >= 3 && booked.contains(stated)
-                : stated.length() <= 3 && booked.startsWith(stated);
+                : booked.startsWith(stated);
         return shortened ? TokenLevel.INITIAL : TokenLevel.NONE;
     }
 
