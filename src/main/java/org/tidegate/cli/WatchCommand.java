@@ -7,6 +7,7 @@ import java.util.concurrent.atomic.AtomicReference;
 import org.jspecify.annotations.Nullable;
 import org.tidegate.casework.Desk;
 import org.tidegate.console.ConsoleServer;
+import org.tidegate.console.WarmUp;
 import org.tidegate.mailbox.MailboxException;
 import org.tidegate.report.HandoverMail;
 import org.tidegate.rules.Rules;
@@ -77,6 +78,9 @@ final class WatchCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws InterruptedException {
+        if (!drain && !noConsole) {
+            WarmUp.begin();
+        }
         Rules rules = rulesOption.load();
         CountDownLatch end = new CountDownLatch(1);
         AtomicReference<@Nullable Throwable> reason = new AtomicReference<>();

@@ -6,6 +6,7 @@ import java.util.Optional;
 import org.springframework.boot.SpringApplication;
 import org.springframework.boot.WebApplicationType;
 import org.springframework.boot.builder.SpringApplicationBuilder;
+import org.springframework.boot.logging.LoggingSystem;
 import org.springframework.boot.web.server.PortInUseException;
 import org.springframework.context.ConfigurableApplicationContext;
 import org.springframework.context.support.GenericApplicationContext;
@@ -67,6 +68,7 @@ public final class ConsoleServer implements AutoCloseable {
     /** As above; people may sign in at a provider too. */
     public static ConsoleServer start(
             String host, int port, Desk desk, Rules rules, Clock clock, Optional<OpenId> openId) {
+        keepLog();
         SpringApplication application = new SpringApplicationBuilder(ConsoleConfiguration.class)
                 .web(WebApplicationType.SERVLET)
                 .logStartupInfo(false)
@@ -99,8 +101,7 @@ public final class ConsoleServer implements AutoCloseable {
                 Map.entry("spring.mvc.static-path-pattern", "/static/**"),
                 Map.entry("spring.messages.basename", "console/messages"),
                 Map.entry("spring.messages.fallback-to-system-locale", false),
-                Map.entry("spring.main.lazy-initialization", true),
-                Map.entry("logging.config", "classpath:logback.xml"));
+                Map.entry("spring.main.lazy-initialization", true));
     }
 
     private static void register(GenericApplicationContext context, Desk desk, Rules rules, Clock clock) {
@@ -126,6 +127,11 @@ public final class ConsoleServer implements AutoCloseable {
         context.registerBean(Handovers.class, () -> new Handovers(desk.store(), desk.casebook(), rules));
         context.registerBean(Rules.class, () -> rules);
         context.registerBean(Clock.class, () -> clock);
+    }
+
+    /** The log is set up already, and not by what serves the pages. */
+    static void keepLog() {
+        System.setProperty(LoggingSystem.SYSTEM_PROPERTY, LoggingSystem.NONE);
     }
 
     private static boolean portTaken(Throwable e) {

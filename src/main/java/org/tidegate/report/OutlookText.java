@@ -31,7 +31,7 @@ public final class OutlookText {
                 .orElse("No number of people keeps them all: some are due sooner than one piece takes."));
         lines.add(String.format(
                 Locale.ROOT,
-                "At %.1f arrivals an hour %d %% of new submissions find nobody free (Erlang C); %d people take up 95 %% within the promise.",
+                "At %.1f arrivals an hour %d %% of new submissions find nobody free (Erlang C). People needed to take up 95 %% within the promise: %d.",
                 h.rate(),
                 Math.round(100 * h.waits()),
                 h.needed()));
