@@ -14,6 +14,7 @@ import java.util.Objects;
 import org.assertj.core.api.SoftAssertions;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.openqa.selenium.By;
@@ -27,6 +28,7 @@ import org.tidegate.work.SubmissionState;
  * WCAG 2.2 A and AA on every page, as far as a machine can tell: axe-core 4.11, deque.com/axe, rules tagged wcag2a to wcag22aa.
  * Light on a desk's screen, dark on a phone's; folded parts are opened.
  */
+@Tag("browser")
 class AccessibilityTest {
 
     private static final List<String> ADDRESSES = List.of(

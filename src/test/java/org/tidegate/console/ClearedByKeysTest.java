@@ -17,6 +17,7 @@ import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.openqa.selenium.Keys;
@@ -31,6 +32,7 @@ import org.tidegate.work.SubmissionState;
  * The sample's morning as it comes in, cleared by an operator and a reader at keyboards: no pointer is moved. Prints how many
  * keys it took from opening a submission to the sent reply.
  */
+@Tag("browser")
 class ClearedByKeysTest {
 
     /** Messages that come closer to each other than this are looked at together. */

@@ -7,6 +7,7 @@ import java.time.Instant;
 import java.util.List;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.openqa.selenium.Keys;
@@ -16,6 +17,7 @@ import org.tidegate.work.OutboxLetter;
 import org.tidegate.work.SubmissionId;
 
 /** Several people at real browsers: two operators at one submission, an auditor, and one who must be helped first. */
+@Tag("browser")
 class PeopleTest {
 
     @TempDir
