@@ -1,11 +1,8 @@
 package org.tidegate.cli;
 
 import java.time.Clock;
-import java.time.Instant;
 import java.util.List;
-import java.util.Optional;
 import java.util.concurrent.Callable;
-import org.jspecify.annotations.Nullable;
 import org.tidegate.casework.Desk;
 import org.tidegate.casework.SilentTest;
 import org.tidegate.report.NotHeardCsv;
@@ -27,11 +24,8 @@ import picocli.CommandLine.Spec;
         footer = {"", "Example:", "  tidegate not-heard-from", "  tidegate not-heard-from --csv"})
 final class NotHeardCommand implements Callable<Integer> {
 
-    @Option(
-            names = "--at",
-            paramLabel = "TIME",
-            description = "As it stands at that time: RFC 3339, or a wall time of the clinic. Default: now.")
-    private @Nullable String at;
+    @Mixin
+    private AtOption at = new AtOption();
 
     @Option(names = "--csv", description = "Comma-separated values (RFC 4180) instead of text.")
     private boolean csv;
@@ -48,14 +42,12 @@ final class NotHeardCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Rules rules = rulesOption.load();
-        Instant now = Optional.ofNullable(at)
-                .map(t -> GivenTime.of(t, rules.timing().zone()))
-                .orElseGet(Instant::now);
-        try (Desk desk = storeOption.open(rules, Clock.fixed(now, rules.timing().zone()))) {
+        Clock clock = at.clock(rules.timing().zone());
+        try (Desk desk = storeOption.open(rules, clock)) {
             List<SilentTest> silent = desk.notHeardFrom().list();
             String written = csv
                     ? new NotHeardCsv(rules).write(silent)
-                    : new NotHeardText(rules).write(silent, desk.notHeardFrom().notExamined(), now);
+                    : new NotHeardText(rules).write(silent, desk.notHeardFrom().notExamined(), clock.instant());
             spec.commandLine().getOut().print(written);
             spec.commandLine().getOut().flush();
         }

@@ -1,10 +1,7 @@
 package org.tidegate.cli;
 
 import java.time.Clock;
-import java.time.Instant;
-import java.util.Optional;
 import java.util.concurrent.Callable;
-import org.jspecify.annotations.Nullable;
 import org.tidegate.casework.Desk;
 import org.tidegate.report.Horizon;
 import org.tidegate.report.Outlook;
@@ -33,11 +30,8 @@ final class OutlookCommand implements Callable<Integer> {
             defaultValue = "1")
     private int people = 1;
 
-    @Option(
-            names = "--at",
-            paramLabel = "TIME",
-            description = "Reckoned from that time on: RFC 3339, or a wall time of the clinic. Default: now.")
-    private @Nullable String at;
+    @Mixin
+    private AtOption at = new AtOption();
 
     @Option(names = "--json", description = "One JSON object instead of text; times as RFC 3339 in UTC.")
     private boolean json;
@@ -57,10 +51,7 @@ final class OutlookCommand implements Callable<Integer> {
             throw new Refusal("--people " + people + ": nobody is the least.");
         }
         Rules rules = rulesOption.load();
-        Instant now = Optional.ofNullable(at)
-                .map(t -> GivenTime.of(t, rules.timing().zone()))
-                .orElseGet(Instant::now);
-        Clock clock = Clock.fixed(now, rules.timing().zone());
+        Clock clock = at.clock(rules.timing().zone());
         try (Desk desk = storeOption.open(rules, clock)) {
             Horizon horizon = new Outlook(desk.store(), desk.casebook(), rules, clock).with(people);
             spec.commandLine().getOut().print(json ? Json.text(horizon) + "\n" : new OutlookText(rules).write(horizon));

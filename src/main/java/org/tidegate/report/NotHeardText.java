@@ -17,7 +17,7 @@ import org.tidegate.work.SubmissionId;
 /** Tests of which nothing came as plain text, without a name; times are clock times of the clinic's zone, the zone named. */
 public final class NotHeardText {
 
-    private static final Map<Step, String> TODO = new EnumMap<>(Map.of(
+    private static final Map<Step, String> NEXT = new EnumMap<>(Map.of(
             Step.REMIND, "remind while there is time",
             Step.REMINDED, "reminder written",
             Step.LOOK, "look first, this may be it",
@@ -69,7 +69,7 @@ public final class NotHeardText {
                 t.appointment().clinic(),
                 windows(s.windows()),
                 left,
-                TODO.get(s.step()),
+                NEXT.get(s.step()),
                 perhaps.isEmpty() ? "" : ": " + perhaps);
     }
 
