@@ -79,6 +79,18 @@ class SubjectCorpusTest {
         assertThat(score.wrongMatches()).as(score.toString()).isLessThanOrEqualTo(book.equals("A") ? 1 : 0);
     }
 
+    /** Lines about the open books in the kinds and the mix of the open lines, decided before the reader was opened. */
+    @ParameterizedTest
+    @ValueSource(strings = {"A", "B"})
+    void readsBlindLines(String book) throws IOException {
+        Path tests = OPEN.resolve("appointments-" + book + ".csv");
+        Needs.outside(tests);
+        CorpusScore score =
+                CorpusScore.of(CorpusLine.own("blind-lines-" + book + ".csv"), index(Files.readAllBytes(tests)));
+        System.out.println("Blind lines, " + book + ": " + score);
+        assertFloors(score);
+    }
+
     /** What issue 5 asks of lines that were never seen. */
     private static void assertFloors(CorpusScore score) {
         assertThat(score.read()).as(score.toString()).isGreaterThanOrEqualTo(0.97);
