@@ -1,6 +1,7 @@
 package org.tidegate.examination.linkage;
 
 import java.util.List;
+import java.util.Set;
 import org.tidegate.booking.TestKey;
 
 /**
@@ -18,12 +19,18 @@ public record Candidate(
     /** The field that allows for the same person having taken a test that is not in the book. */
     static final String ANOTHER_TEST = "another_test";
 
+    static final Set<String> NAME = Set.of("given_name", "family_name");
+
     /** Weight of a field, 0 where nothing was compared. */
     double weightOf(String field) {
         return weights.stream()
                 .filter(w -> w.field().equals(field))
                 .mapToDouble(FieldWeight::weight)
                 .sum();
+    }
+
+    double nameWeight() {
+        return NAME.stream().mapToDouble(this::weightOf).sum();
     }
 
     /** The total without that allowance, which is the same for all rivals: by this, rivals are told apart. */

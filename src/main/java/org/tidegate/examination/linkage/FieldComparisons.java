@@ -39,7 +39,11 @@ final class FieldComparisons {
         List<FieldWeight> found = new ArrayList<>();
         Optional<NameAgreement> name = reading.name().map(n -> compare(n, a));
         name.ifPresent(n -> {
-            add(found, "given_name", n.given(), reading.name().orElse("") + " / " + a.givenName());
+            add(
+                    found,
+                    wholeName(reading.name().orElse(""), a) ? "family_name" : "given_name",
+                    n.given(),
+                    reading.name().orElse("") + " / " + a.givenName());
             add(found, "family_name", n.family(), reading.name().orElse("") + " / " + a.familyName());
             add(
                     found,
@@ -111,6 +115,13 @@ final class FieldComparisons {
         return stated.core().stream()
                 .filter(t -> family.tokens().stream().noneMatch(t::sharesSound))
                 .anyMatch(t -> t.plain().length() >= 3 && parts.contains(t.plain()));
+    }
+
+    /** The one word that both give is all there is: it tells as much as a family name. */
+    private boolean wholeName(String stated, Appointment a) {
+        return a.familyName().isBlank()
+                && name(stated).tokens().size() == 1
+                && name(a.givenName()).tokens().size() == 1;
     }
 
     private Optional<String> suffix(String stated, Appointment a) {

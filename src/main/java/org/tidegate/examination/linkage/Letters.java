@@ -31,6 +31,10 @@ final class Letters {
 
     private static final Transliterator ANY_LATIN = Transliterator.getInstance("Any-Latin; NFD; Latin-ASCII");
 
+    /** The scheme of Greek passports: ELOT 743, taken over by the United Nations (UNGEGN). */
+    private static final Transliterator GREEK_LATIN =
+            Transliterator.getInstance("Greek-Latin/UNGEGN; NFD; Latin-ASCII");
+
     private Letters() {}
 
     /** Lower-case ASCII spellings of one word, the plainest first; empty where it holds no letter. */
@@ -45,7 +49,14 @@ final class Letters {
         if (Cyrillic.isCyrillic(lower)) {
             Cyrillic.spellings(lower).forEach(s -> add(all, s));
         }
+        if (isGreek(lower)) {
+            add(all, asciiLetters(GREEK_LATIN.transliterate(lower)));
+        }
         return all;
+    }
+
+    private static boolean isGreek(String word) {
+        return word.codePoints().anyMatch(c -> Character.UnicodeScript.of(c) == Character.UnicodeScript.GREEK);
     }
 
     private static boolean isPlain(String word) {

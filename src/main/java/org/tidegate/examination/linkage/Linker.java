@@ -10,7 +10,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.stream.Stream;
 import org.tidegate.booking.TestRecord;
 import org.tidegate.examination.linkage.LinkageResult.Outcome;
@@ -27,7 +26,6 @@ public final class Linker {
     private static final Duration EARLY = Duration.ofMinutes(45);
 
     private static final String TIME = "time";
-    private static final Set<String> NAME = Set.of("given_name", "family_name");
     private static final int MOST_CANDIDATES = 10;
     private static final int MOST_COMPARED = 128;
 
@@ -61,12 +59,20 @@ public final class Linker {
                 best.merge(test.appointment().ref(), c, this::openAttempt);
             }
         });
-        return decide(best.values().stream()
+        LinkageResult decided = decide(best.values().stream()
                 .sorted(Comparator.comparingDouble(Candidate::evidence)
                         .reversed()
                         .thenComparing(c -> c.test().ref()))
                 .limit(MOST_CANDIDATES)
                 .toList());
+        return decided.test()
+                .flatMap(index::find)
+                .flatMap(found -> statement
+                        .fromAddress()
+                        .flatMap(from -> SenderNamesake.of(
+                                from, found, index, test -> candidate(statement, readings, test, prior, comparisons))))
+                .map(namesake -> unsure(decided, namesake))
+                .orElse(decided);
     }
 
     TestIndex.Range open(Statement statement, TestIndex index) {
@@ -151,7 +157,7 @@ public final class Linker {
     /** Nearly as likely; or a namesake whose slot fits the stated time far better: a son who writes from his father's address. */
     private boolean rivals(Candidate first, Candidate other) {
         double factor = Weights.log2(rules.rivalFactor());
-        boolean namesake = name(other) >= name(first);
+        boolean namesake = other.nameWeight() >= first.nameWeight();
         boolean fitsBetter = other.weightOf(TIME) - first.weightOf(TIME) >= factor;
         return first.evidence() - other.evidence() < factor * margin(first, other) || namesake && fitsBetter;
     }
@@ -177,12 +183,14 @@ public final class Linker {
     /** Booked under the very name that is stated: of Marsh and March the one who wrote Marsh. */
     private static boolean named(Candidate c) {
         return c.weights().stream()
-                .filter(w -> NAME.contains(w.field()))
+                .filter(w -> Candidate.NAME.contains(w.field()))
                 .allMatch(w -> w.level().equals(NameAgreement.EXACT));
     }
 
-    private static double name(Candidate c) {
-        return c.weightOf("given_name") + c.weightOf("family_name");
+    private static LinkageResult unsure(LinkageResult decided, Candidate namesake) {
+        List<Candidate> all = new ArrayList<>(decided.candidates());
+        all.add(namesake);
+        return new LinkageResult(Outcome.AMBIGUOUS, Optional.empty(), decided.probability(), List.copyOf(all));
     }
 
     private LinkageResult decide(List<Candidate> candidates) {

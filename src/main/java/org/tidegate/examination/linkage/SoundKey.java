@@ -2,6 +2,7 @@ package org.tidegate.examination.linkage;
 
 import java.util.LinkedHashSet;
 import java.util.Set;
+import java.util.regex.Pattern;
 
 /**
  * Keys under which the ways that languages write one sound fall together: Tchernychkova and Chernyshkova, Jossifenko and
@@ -51,20 +52,37 @@ final class SoundKey {
         {"ii", "i"}
     };
 
+    /** Russian writes ё as е: Vorobeva, Worobjowa; Petr, Pyotr. */
+    private static final Pattern IOTATED_O = Pattern.compile("(?<=[b-df-hk-np-tv-xz])[jy]o");
+
+    /** Where a surname ends so, one letter is g to Russians and h to Ukrainians: Gritsenjuk, Hrytseniuk. */
+    private static final Pattern SLAVIC_ENDING =
+            Pattern.compile("(?:enko|[iuy]k|ets|[eo]va?|[eo]wa?|off|sk[iy][iyj]?|ska(?:ya|ja)?|nin|[iy]ch)$");
+
     private SoundKey() {}
 
     static Set<String> keys(Set<String> spellings) {
         Set<String> keys = new LinkedHashSet<>();
         for (String s : spellings) {
-            for (String j : s.indexOf('j') < 0 ? new String[] {"i"} : new String[] {"i", "S"}) {
-                String word = s.replace("j", j);
-                if (word.contains("ch")) {
-                    keys.add(key(word.replace("ch", "h")));
-                }
-                keys.add(key(word.replace("sch", "S").replace("tch", "S").replace("ch", "S")));
+            addKeys(s, keys);
+            if (s.contains("jo") || s.contains("yo")) {
+                addKeys(IOTATED_O.matcher(s).replaceAll("e"), keys);
+            }
+            if (s.indexOf('g') >= 0 && SLAVIC_ENDING.matcher(s).find()) {
+                addKeys(s.replace("gh", "h").replace('g', 'h'), keys);
             }
         }
         return keys;
+    }
+
+    private static void addKeys(String spelling, Set<String> keys) {
+        for (String j : spelling.indexOf('j') < 0 ? new String[] {"i"} : new String[] {"i", "S"}) {
+            String word = spelling.replace("j", j);
+            if (word.contains("ch")) {
+                keys.add(key(word.replace("ch", "h")));
+            }
+            keys.add(key(word.replace("sch", "S").replace("tch", "S").replace("ch", "S")));
+        }
     }
 
     private static String key(String word) {

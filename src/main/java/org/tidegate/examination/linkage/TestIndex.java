@@ -8,8 +8,10 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.tidegate.booking.Appointment;
+import org.tidegate.booking.TestKey;
 import org.tidegate.booking.TestRecord;
 
 /**
@@ -24,6 +26,7 @@ public final class TestIndex {
 
     private static final int RANK_BITS = 24;
     private static final int MOST_NAMESAKES = 1_000;
+    private static final int MOST_AT_ADDRESS = 4_096;
 
     /** Of a key that more tests bear, the rest are not looked at: alone it tells next to nothing. */
     private static final int MOST_BEARERS = 10_000;
@@ -82,6 +85,15 @@ public final class TestIndex {
 
     TestRecord test(int rank) {
         return tests[rank];
+    }
+
+    Optional<TestRecord> find(TestKey key) {
+        String reference = BlockingKeys.reference(key.ref());
+        Bearers of = bearers(reference, new Range(0, tests.length));
+        return Arrays.stream(entries, of.from(), of.to())
+                .mapToObj(e -> tests[(int) (e & (MOST_TESTS - 1))])
+                .filter(t -> t.key().equals(key))
+                .findFirst();
     }
 
     /** Ranks of the tests whose slot begins no later than {@code latest} and ends no earlier than {@code earliest}. */
@@ -149,17 +161,26 @@ public final class TestIndex {
 
     /** How many differently named persons are booked under an address, counted up to {@code most}. */
     int personsAt(String address, int most) {
-        String key = BlockingKeys.address(address);
-        int from = lowerBound(entries, entry(key, 0));
-        return (int) Arrays.stream(entries, from, entries.length)
-                .takeWhile(e -> e >>> RANK_BITS == entry(key, 0) >>> RANK_BITS)
-                .limit(4096)
-                .mapToObj(e -> tests[(int) (e & (MOST_TESTS - 1))].appointment())
-                .filter(a -> a.email().filter(address::equalsIgnoreCase).isPresent())
-                .map(a -> a.fullName().toLowerCase(Locale.ROOT) + a.dateOfBirth())
+        return (int) bookedUnder(address)
+                .map(t -> t.appointment().fullName().toLowerCase(Locale.ROOT)
+                        + t.appointment().dateOfBirth())
                 .distinct()
                 .limit(most)
                 .count();
+    }
+
+    /** Tests booked under an address, whenever they are; of a busy one only the first {@value #MOST_AT_ADDRESS} in order of time. */
+    Stream<TestRecord> bookedUnder(String address) {
+        String key = BlockingKeys.address(address);
+        int from = lowerBound(entries, entry(key, 0));
+        return Arrays.stream(entries, from, entries.length)
+                .takeWhile(e -> e >>> RANK_BITS == entry(key, 0) >>> RANK_BITS)
+                .limit(MOST_AT_ADDRESS)
+                .mapToObj(e -> tests[(int) (e & (MOST_TESTS - 1))])
+                .filter(t -> t.appointment()
+                        .email()
+                        .filter(address::equalsIgnoreCase)
+                        .isPresent());
     }
 
     /** Appointments under the same name as this one, whenever they are; itself included. */
