@@ -116,7 +116,7 @@ final class CodeFinder implements Finder {
                     line.isSign(i + 1, ".,/-") && line.glued(i + 1) && line.isNumber(i + 2) && line.glued(i + 2);
             int end = decimal ? i + 3 : i + 1;
             end = line.isWord(end) && line.glued(end) && line.token(end).text().length() == 1 ? end + 1 : end;
-            out.add(Candidate.skip(at, end, -0.1));
+            out.add(Candidate.skip(at, end, NamePart.behindName(line, at) ? 0.6 : -0.1));
         }
     }
 }

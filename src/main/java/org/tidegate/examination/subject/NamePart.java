@@ -48,6 +48,32 @@ final class NamePart {
                 && line.looksLikeTime(at + 1);
     }
 
+    /** With an accent, as hardly a short word around the facts is written: Sá, Lê. */
+    static boolean accentedLast(Line line, int at) {
+        boolean named =
+                last(line, at) || line.isWord(at) && line.token(at).text().length() == 2 && shaped(line, at);
+        return named && line.token(at).text().chars().anyMatch(c -> c >= 0x80);
+    }
+
+    /** Stands large right behind a large unknown word, hyphen or not: June Day, Noreen Guinto-Bay. */
+    static boolean behindName(Line line, int at) {
+        int before = line.isSign(at - 1, "-") && line.glued(at - 1) && line.glued(at) ? at - 2 : at - 1;
+        return capitalised(line, at)
+                && capitalised(line, before)
+                && (line.meaning(before).unknown() || line.meaning(before).month() > 0);
+    }
+
+    /** Written as a short form of a given name, whatever it means: Ma. Theresa. */
+    static boolean cutShort(Line line, int at) {
+        return line.isWord(at)
+                && line.token(at).text().length() <= LONGEST
+                && capitalised(line, at)
+                && line.isSign(at + 1, ".")
+                && line.glued(at + 1)
+                && capitalised(line, at + 2)
+                && line.meaning(at + 2).unknown();
+    }
+
     /** First letter large, second small. */
     private static boolean capitalised(Line line, int at) {
         if (!line.isWord(at)) {

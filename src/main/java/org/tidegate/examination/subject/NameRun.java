@@ -8,6 +8,7 @@ final class NameRun {
     private static final double NOT_A_NAME = 2.6;
     private static final double CALENDAR_WORD = 0.7;
     private static final double SLASHED = 0.9;
+    private static final double HALF_A_NAME = 0.6;
     /** Ana-Maria: what means "I am" somewhere is a name before a hyphen. */
     private static final int SHORT = 3;
 
@@ -46,12 +47,16 @@ final class NameRun {
         int before = at - 1;
         boolean hyphened = line.isSign(before, "-") && line.glued(before) && line.glued(at);
         if (hyphened && line.isWord(before - 1) && line.token(before - 1).text().length() <= SHORT) {
-            return 0;
+            return large(line, before - 1) && !line.hyphensPart() ? HALF_A_NAME : 0;
         }
         while (before >= 0 && (line.isSign(before, ":-=.,") || line.is(before, WordKind.TITLE))) {
             before--;
         }
         return line.is(before, WordKind.NAME_CUE) || cuePhraseEnds(line, before) ? -0.8 : 0;
+    }
+
+    private static boolean large(Line line, int i) {
+        return Character.isUpperCase(line.token(i).text().codePointAt(0));
     }
 
     private static boolean cuePhraseEnds(Line line, int last) {
@@ -95,9 +100,13 @@ final class NameRun {
         } else if (t.text().length() == 1 && !Tokenizer.unspaced(t.text().codePointAt(0))) {
             initials++;
             penalties += initial(i);
+        } else if (NamePart.accentedLast(line, i)) {
+            full++;
+            known += supported ? 1 : 0;
+            penalties -= 0.4;
         } else if (particle) {
             particle(i, supported);
-        } else if (!supported && joinedInAddress(i, m)) {
+        } else if (!supported && (joinedInAddress(i, m) || NamePart.cutShort(line, i) && sender.bears(t.key()))) {
             full++;
             penalties -= 0.1;
         } else {
@@ -122,14 +131,13 @@ final class NameRun {
     private void particle(int i, boolean supported) {
         boolean afterMail = full == 0 && line.meaning(i - 1).wordOfMail() && !line.is(i - 1, WordKind.PARTICLE);
         lastParticle = !supported && !NamePart.last(line, i);
-        particles += supported || Character.isUpperCase(line.token(i).text().codePointAt(0)) ? 1 : 0;
+        particles += supported || large(line, i) ? 1 : 0;
         penalties += supported ? -0.15 : afterMail ? 0.7 : 0.05;
     }
 
     /** Behind a hyphen a clinic or a short weekday is no part of the name. */
     private double hyphenated(int i, Meaning m, boolean supported) {
-        boolean capital = Character.isUpperCase(line.token(i).text().codePointAt(0));
-        boolean day = capital && shortDay(i, m) && !doubleName(i - 1);
+        boolean day = large(line, i) && shortDay(i, m) && !doubleName(i - 1);
         boolean other = others.clinicAt(i) || day || m.is(WordKind.RESULT);
         return other && !supported ? NOT_A_NAME : -0.1;
     }
@@ -188,12 +196,14 @@ final class NameRun {
         if (m.unknown()) {
             return supported || !others.clinicAt(i) ? 0 : CALENDAR_WORD;
         }
+        if (supported && NamePart.shaped(line, i)) {
+            return -0.1;
+        }
         double share = supported ? 0.1 : 1;
         if (m.clinic().isPresent()) {
             return NOT_A_NAME;
         }
-        boolean large = Character.isUpperCase(line.token(i).text().codePointAt(0));
-        if (NamePart.last(line, i) || (m.calendar() || large) && doubleName(i + 1)) {
+        if (NamePart.last(line, i) || (m.calendar() || large(line, i)) && doubleName(i + 1)) {
             return 0.2 * share;
         }
         if (m.wordOfMail()) {
@@ -214,7 +224,10 @@ final class NameRun {
 
     /** Something to be labelled follows: a number, or what stands behind a colon. */
     private boolean labels(int i) {
-        return !Character.isUpperCase(line.token(i).text().codePointAt(0))
+        if (line.isNumber(i + 1) && line.isSign(i + 2, "/.") && line.glued(i + 2) && line.isNumber(i + 3)) {
+            return false;
+        }
+        return !large(line, i)
                 || line.isNumber(i + 1) && !line.looksLikeTime(i + 1)
                 || line.isSign(i + 1, ":=#")
                 || line.isSign(i + 1, ".") && line.isNumber(i + 2)

@@ -14,6 +14,9 @@ final class TimeFinder implements Finder {
 
     private static final double ZONE_FIRST = 0.2;
 
+    /** Behind what may be a label or the end of a name: Day 1714. */
+    private static final double LABEL_OR_NAME = 0.5;
+
     /** Words shorter than this before digits make a code. */
     private static final int SHORTEST_BEFORE_TIME = 4;
 
@@ -105,7 +108,7 @@ final class TimeFinder implements Finder {
         if (line.after(at, WordKind.LABEL)
                 && !line.after(at, WordKind.TIME_CUE)
                 && !(line.after(at, WordKind.FILLER) && end > at + 1)) {
-            cost += 1.5;
+            cost += NamePart.behindName(line, line.isSign(at - 1, "-") ? at - 2 : at - 1) ? LABEL_OR_NAME : 1.5;
         }
         if (line.after(at, WordKind.DATE_CUE) && !line.after(at, WordKind.TIME_CUE)) {
             cost += 0.8;

@@ -10,8 +10,26 @@ import java.util.TreeSet;
 final class ZoneTable {
 
     /** Follow the place: Lagos time, Oslo tid. */
-    static final Set<String> TIME_WORDS =
-            Set.of("time", "tid", "tijd", "zeit", "timen", "tiden", "saati", "laikas", "czasu");
+    static final Set<String> TIME_WORDS = Set.of(
+            "time",
+            "tid",
+            "tijd",
+            "zeit",
+            "timen",
+            "tiden",
+            "tima",
+            "saati",
+            "saatiyle",
+            "laikas",
+            "laiku",
+            "czasu",
+            "времени",
+            "время",
+            "часу",
+            "часом");
+
+    /** Precede it, folded: по Москве, wg czasu polskiego, að íslenskum tíma. */
+    static final Set<String> BY_WORDS = Set.of("по", "за", "wg", "nach", "pagal", "ad", "dupa");
 
     /** Parts of a country there, of a pier's name here. */
     private static final Set<String> DIRECTIONS = Set.of("North", "South", "West");

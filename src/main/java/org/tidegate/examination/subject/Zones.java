@@ -78,10 +78,12 @@ final class Zones {
 
     /** A city or country with or without the word "time"; a bare one only where it names the clinic's own zone. */
     private Optional<Found> place(Line line, int at) {
-        boolean before = line.is(at, WordKind.TIME_CUE)
-                || line.is(at, WordKind.HOUR_UNIT)
-                || ZoneTable.TIME_WORDS.contains(line.token(at).key());
-        int from = before && line.isWord(at + 1) ? at + 1 : at;
+        boolean by = ZoneTable.BY_WORDS.contains(line.token(at).key()) && line.isWord(at + 1);
+        int first = by ? at + 1 : at;
+        boolean before = line.is(first, WordKind.TIME_CUE)
+                || line.is(first, WordKind.HOUR_UNIT)
+                || ZoneTable.TIME_WORDS.contains(line.token(first).key());
+        int from = before && line.isWord(first + 1) ? first + 1 : first;
         from = before && line.is(from, WordKind.OF) && line.isWord(from + 1) ? from + 1 : from;
         for (int length = 2; length >= 1; length--) {
             if (!line.has(from + length - 1)) {

@@ -25,12 +25,29 @@ class SubjectReaderTest {
             Priya Sandhurkar 2:49pm N. Pier          | 14:15 | Priya Sandhurkar | 2026-05-04T14:49 | PIER
             Rory Kinlochan berth 12 18:42 4/5        | 18:10 | Rory Kinlochan   | 2026-05-04T18:42 |
             Sven Hallqvist 10:31 CEST heli           | 09:00 | Sven Hallqvist   | 2026-05-04T09:31 | HELI
+            Hallur Stuðlason 08:31 að íslenskum tíma | 09:00 | Hallur Stuðlason | 2026-05-04T09:31 |
+            Степан Ковалюк 11:31 по Москве           | 09:00 | Степан Ковалюк   | 2026-05-04T09:31 |
+            Ana-Mira Lupoaie 9:31 quay               | 09:00 | Ana-Mira Lupoaie | 2026-05-04T09:31 | QUAY
+            Tiago Noronha Sá 9:31 quay               | 09:00 | Tiago Noronha Sá | 2026-05-04T09:31 | QUAY
+            April Day 04/05/2026 9:31 QUAY           | 09:00 | April Day        | 2026-05-04T09:31 | QUAY
+            QUAY-April Day-0931-4MAY                 | 09:00 | April Day        | 2026-05-04T09:31 | QUAY
             """)
     void readsWhatPeopleType(String subject, String receivedUtc, String name, LocalDateTime time, String clinic) {
         SubjectReading reading = read(subject, "", receivedUtc).get(0);
         assertThat(reading.name()).as(subject).contains(name);
         assertThat(reading.testTime()).as(subject).contains(time);
         assertThat(reading.clinic()).as(subject).isEqualTo(Optional.ofNullable(clinic));
+    }
+
+    @Test
+    void aShortFormThatIsAWordElsewhereBelongsToTheSendersName() {
+        StatedText text = new StatedText(
+                Optional.of("Ma. Teresita Villamor 9:31 quay"),
+                "",
+                Optional.of("Maria Teresita Villamor"),
+                Optional.of("mtv@example.org"),
+                Instant.parse("2026-05-04T09:00:00Z"));
+        assertThat(READER.read(text).get(0).name()).contains("Ma. Teresita Villamor");
     }
 
     @Test
