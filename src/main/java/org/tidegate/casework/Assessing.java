@@ -2,9 +2,11 @@ package org.tidegate.casework;
 
 import java.time.Clock;
 import java.util.Collection;
+import java.util.List;
 import java.util.concurrent.locks.ReentrantLock;
 import java.util.function.Function;
 import org.tidegate.examination.Assessor;
+import org.tidegate.examination.Inspected;
 import org.tidegate.examination.OpenTests;
 import org.tidegate.finding.Findings;
 import org.tidegate.rules.Rules;
@@ -35,19 +37,23 @@ final class Assessing {
         this.pictures = new SeenPictures(rules.pictures().sameWithin());
     }
 
-    /** Stores what a message showed, places it, and ends the work item: one transaction. */
-    void finished(StoredMessage message, Findings findings, WorkItem item) {
-        inTurn(tx -> {
+    /** Stores what a message showed, places it, and ends the work item: one transaction, after the cassettes by themselves are durable. */
+    void finished(StoredMessage message, Inspected seen, WorkItem item) {
+        Findings findings = seen.findings();
+        List<CropVault.Sealed> cassettes = vault.crops().keep(seen.crops());
+        List<String> spare = inTurn(tx -> {
             vault.seal(message, findings).ifPresent(kept -> {
                 tx.retention().shows(message.id(), Forgetting.shows(findings));
                 tx.messages().inspected(message.id(), kept, clock.instant());
                 pictures.keep(tx, message.id(), findings);
                 SignsOfLife.read(tx, findings, clock.instant());
             });
+            List<String> unused = KeepingCrops.keep(tx, message.id(), cassettes, seen.crops());
             fold(tx, message.id());
             tx.work().done(item);
-            return true;
+            return unused;
         });
+        spare.forEach(vault::drop);
     }
 
     /** Places and assesses a message again because something else changed. */

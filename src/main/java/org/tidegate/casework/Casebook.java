@@ -18,6 +18,9 @@ public interface Casebook {
     /** The bytes of one attached picture; empty where there is none, or where it has been forgotten. */
     Optional<PictureBytes> picture(SubmissionId id, int message, String path);
 
+    /** A cassette of the submission by itself, as PNG; empty where there is none of that number, or where it has been forgotten. */
+    Optional<PictureBytes> cassette(SubmissionId id, long number);
+
     Optional<User> user(UserId id);
 
     /** Submissions by their number, {@code S-17} or {@code 17}, or by the reference of their test. */

@@ -6,8 +6,8 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.tidegate.examination.Inspected;
 import org.tidegate.finding.DeliveryFacts;
-import org.tidegate.finding.Findings;
 import org.tidegate.store.Store;
 import org.tidegate.store.StoreException;
 import org.tidegate.store.StoredMessage;
@@ -79,12 +79,12 @@ public final class ExaminationWorker {
 
     private void inspect(WorkItem item, MessageId id) {
         StoredMessage message = store.read(tx -> tx.messages().find(id)).orElseThrow();
-        Optional<Findings> findings = vault.raw(message)
+        Optional<Inspected> seen = vault.raw(message)
                 .map(raw -> config.inspection()
                         .inspect(raw, new DeliveryFacts(message.delivered(), vault.pictureKey(), config.decoders())));
         config.milestones().passed(Milestones.Boundary.INSPECTED);
-        if (findings.isPresent()) {
-            assessing.finished(message, findings.get(), item);
+        if (seen.isPresent()) {
+            assessing.finished(message, seen.get(), item);
         } else {
             store.write(tx -> {
                 tx.work().done(item);

@@ -13,6 +13,7 @@ import org.tidegate.store.Retention.Due;
 import org.tidegate.store.Retention.Shows;
 import org.tidegate.store.Retention.Term;
 import org.tidegate.store.Store;
+import org.tidegate.store.StoredCrop;
 import org.tidegate.store.StoredMessage;
 import org.tidegate.store.Tx;
 import org.tidegate.work.MessageId;
@@ -97,6 +98,7 @@ public final class Forgetting {
         due.forEach(d -> forget(tx, d.message(), UserId.DAEMON, d.term().code()));
         LocalDate firstDay = c.messages().atZone(config.rules().timing().zone()).toLocalDate();
         return due.size()
+                + cassettes(tx, c)
                 + keys(tx, Scope.CASE, c.messages(), Term.MESSAGES)
                 + keys(tx, Scope.RESULT, c.results(), Term.RESULTS)
                 + days(tx, firstDay)
@@ -107,6 +109,19 @@ public final class Forgetting {
     static void forget(Tx tx, MessageId id, UserId who, String code) {
         tx.record("message-forgotten", who, List.of(code), Map.of("message", Long.toString(id.value())));
         tx.messages().forget(id);
+    }
+
+    private static int cassettes(Tx tx, Cutoffs c) {
+        List<Due> due = tx.crops().due(c, BATCH);
+        due.forEach(d -> cassettes(tx, d.message(), UserId.DAEMON, d.term().code()));
+        return due.size();
+    }
+
+    /** The cassettes by themselves, which may outlive their message. */
+    static void cassettes(Tx tx, MessageId id, UserId who, String code) {
+        if (tx.crops().forget(id)) {
+            tx.record("cassettes-forgotten", who, List.of(code), Map.of("message", Long.toString(id.value())));
+        }
     }
 
     private static int keys(Tx tx, Scope scope, Instant before, Term term) {
@@ -156,6 +171,18 @@ public final class Forgetting {
             vault.drop(m.blob());
             store.write(tx -> {
                 tx.retention().dropped(m.id(), now);
+                return true;
+            });
+        }
+        return lying.size() + dropCassettes();
+    }
+
+    private int dropCassettes() {
+        List<StoredCrop> lying = store.read(tx -> tx.crops().undropped(BATCH));
+        for (StoredCrop c : lying) {
+            vault.drop(c.blob());
+            store.write(tx -> {
+                tx.crops().dropped(c.id());
                 return true;
             });
         }

@@ -1,17 +1,17 @@
 package org.tidegate.casework;
 
 import org.jspecify.annotations.Nullable;
+import org.tidegate.examination.Inspected;
 import org.tidegate.examination.Inspector;
 import org.tidegate.examination.picture.OutsideDecoder;
 import org.tidegate.finding.DeliveryFacts;
-import org.tidegate.finding.Findings;
 import org.tidegate.rules.Rules;
 
 /** Looks into one message; used by several threads at once. */
 @FunctionalInterface
 public interface Inspection {
 
-    Findings inspect(byte[] raw, DeliveryFacts facts);
+    Inspected inspect(byte[] raw, DeliveryFacts facts);
 
     /** The program's own, under these rules; made at the first message, so that taking mail in never waits for it. */
     static Inspection by(Rules rules) {
@@ -30,8 +30,8 @@ public interface Inspection {
             }
 
             @Override
-            public Findings inspect(byte[] raw, DeliveryFacts facts) {
-                return inspector().inspect(raw, facts);
+            public Inspected inspect(byte[] raw, DeliveryFacts facts) {
+                return inspector().look(raw, facts);
             }
         };
     }

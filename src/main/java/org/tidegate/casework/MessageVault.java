@@ -37,6 +37,11 @@ public final class MessageVault {
         this.blobs = blobs;
     }
 
+    /** The cassettes by themselves. */
+    CropVault crops() {
+        return new CropVault(master, blobs);
+    }
+
     /** The keyed hash by which identical bytes are one message. */
     String mark(byte[] raw) {
         return HexFormat.of().formatHex(master.mark("message", raw));

@@ -83,13 +83,13 @@ public final class Replying {
      * The reply as it stands at this moment, about what still holds the submission.
      *
      * @param language BCP 47; empty for the participant's own
-     * @return empty where nothing holds it, or no text fits
+     * @return empty where nothing holds it, no text fits, or a message is forgotten
      */
     public Optional<Draft> draft(SubmissionId id, Optional<String> language) {
         return store.read(tx -> tx.submissions()
                 .find(id)
                 .flatMap(s -> acting.reader()
-                        .assessment(tx, s)
+                        .intact(tx, s)
                         .flatMap(a -> draft(tx, s, acting.reader().matter(tx, s, a), language))));
     }
 

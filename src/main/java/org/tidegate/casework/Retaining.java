@@ -145,6 +145,7 @@ public final class Retaining {
     private Outcome forget(Tx tx, User who, Submission submission, Set<SubmissionId> touched, Why why) {
         for (MessageId message : submission.messages()) {
             Forgetting.forget(tx, message, who.id(), why.code());
+            Forgetting.cassettes(tx, message, who.id(), why.code());
             tx.retention().dropFingerprints(message);
             acting.forgetPictures(message);
         }

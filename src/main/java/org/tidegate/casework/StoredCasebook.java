@@ -9,11 +9,13 @@ import java.util.stream.Stream;
 import org.tidegate.casework.SubmissionView.Past;
 import org.tidegate.casework.SubmissionView.TakenMessage;
 import org.tidegate.examination.Assessment;
+import org.tidegate.examination.picture.CropShape;
 import org.tidegate.message.Limits;
 import org.tidegate.message.MessageReader;
 import org.tidegate.store.PersonLinks.Part;
 import org.tidegate.store.Store;
 import org.tidegate.store.StoredAssessment;
+import org.tidegate.store.StoredCrop;
 import org.tidegate.store.StoredJson;
 import org.tidegate.store.StoredMessage;
 import org.tidegate.store.Tx;
@@ -68,7 +70,8 @@ final class StoredCasebook implements Casebook {
                 tx.outbox().of(s.id()),
                 tx.endings().of(s.id()),
                 tx.waits().until(s.id()),
-                kin(tx, s));
+                kin(tx, s),
+                crops(tx, s.id()).map(StoredCasebook::kept).toList());
     }
 
     /** The other submissions that hold a share of one of its messages. */
@@ -96,6 +99,17 @@ final class StoredCasebook implements Casebook {
             vault.findings(m).ifPresent(f -> all.add(new TakenMessage(m.id().value(), m.taken(), f)));
         }
         return List.copyOf(all);
+    }
+
+    /** Those that are for this submission, where a message is split. */
+    private static Stream<StoredCrop> crops(Tx tx, SubmissionId id) {
+        return tx.messages().ofSubmission(id).stream()
+                .flatMap(m -> tx.crops().of(m.id()).stream().filter(c -> m.shows(c.path())));
+    }
+
+    private static KeptCrop kept(StoredCrop c) {
+        CropShape shape = StoredJson.read(c.shape(), CropShape.class);
+        return new KeptCrop(c.id(), c.message().value(), c.path(), c.cassette(), shape);
     }
 
     private static List<Past> history(Tx tx, SubmissionId id) {
@@ -127,6 +141,13 @@ final class StoredCasebook implements Casebook {
                         .filter(a -> a.path().equals(path) && a.type().startsWith("image/"))
                         .findFirst()
                         .map(a -> new PictureBytes(a.type(), a.content())));
+    }
+
+    @Override
+    public Optional<PictureBytes> cassette(SubmissionId id, long crop) {
+        return store.read(tx -> crops(tx, id).filter(c -> c.id() == crop).findFirst())
+                .flatMap(vault.crops()::png)
+                .map(png -> new PictureBytes("image/png", png));
     }
 
     @Override

@@ -26,6 +26,7 @@ import org.tidegate.work.SuggestedReply;
  * @param endings how it came to be closed
  * @param waitsUntil until when it waits for the participant
  * @param kin other submissions among which a message of this one is split
+ * @param crops its cassettes by themselves, also those whose photo is forgotten
  */
 public record SubmissionView(
         Submission submission,
@@ -40,7 +41,8 @@ public record SubmissionView(
         List<OutboxLetter> letters,
         List<Ending> endings,
         Optional<Instant> waitsUntil,
-        List<Submission> kin) {
+        List<Submission> kin,
+        List<KeptCrop> crops) {
 
     /** Whether the suggested reply was given since the submission was assessed last. */
     public boolean answered() {

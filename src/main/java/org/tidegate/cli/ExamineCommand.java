@@ -106,7 +106,9 @@ final class ExamineCommand implements Callable<Integer> {
         DeliveryFacts facts =
                 new DeliveryFacts(deliveryTime(), ExamineOutput.PICTURE_KEY.clone(), here.names(), recordedKeys());
         for (Path file : files) {
-            Findings findings = here.inspection().inspect(MessageFiles.read(file, rules.limits()), facts);
+            Findings findings = here.inspection()
+                    .inspect(MessageFiles.read(file, rules.limits()), facts)
+                    .findings();
             SmallInbox.Taken taken = inbox.take(findings);
             Assessment assessment = taken.assessment();
             if (enclosures != null) {

@@ -78,6 +78,10 @@ final class TraceCommand implements Callable<Integer> {
             desk.vault()
                     .findings(m)
                     .ifPresentOrElse(f -> journey(out, f), () -> out.println("    forgotten, or not examined yet"));
+            tx.crops().of(m.id()).stream()
+                    .filter(c -> m.shows(c.path()))
+                    .forEach(c -> out.println("    cassette " + (c.cassette() + 1) + " of picture " + c.path()
+                            + " by itself, salted hash " + c.saltedHash()));
         }
         for (StoredAssessment a : tx.assessments().of(s.id())) {
             out.println("  assessment " + a.number() + ", " + a.made() + ", rules " + a.rules());

@@ -6,7 +6,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.tidegate.casework.SubmissionView;
+import org.tidegate.examination.picture.Cropping;
 import org.tidegate.finding.PictureFinding;
 import org.tidegate.finding.PictureFinding.Corner;
 
@@ -60,7 +62,7 @@ record PhotoView(
                 p.width(),
                 p.height(),
                 outlines(p, words),
-                facts(p, words),
+                facts(v, message, p, words),
                 p.width() > 0 && PictureController.SHOWN.contains(p.mediaType()));
     }
 
@@ -86,11 +88,24 @@ record PhotoView(
         all.add(new Outline(kind, words.say("photo." + kind), points, x, Math.max(size, y - size / 3), size));
     }
 
-    private static List<String> facts(PictureFinding p, Words words) {
+    /** Of which cassettes none is kept by itself, and why where that can be told from the picture. */
+    private static List<String> notKept(SubmissionView v, long message, PictureFinding p, Words words) {
+        return IntStream.range(0, p.cassettes().size())
+                .filter(i -> v.crops().stream()
+                        .noneMatch(c -> c.message() == message && c.path().equals(p.path()) && c.cassette() == i))
+                .mapToObj(i -> Cropping.against(p, p.cassettes().get(i))
+                        .map(why -> words.say("cassette." + why.code()))
+                        .orElseGet(() -> words.say("cassette.not-kept")))
+                .distinct()
+                .toList();
+    }
+
+    private static List<String> facts(SubmissionView v, int message, PictureFinding p, Words words) {
         List<String> facts = new ArrayList<>();
         facts.add(p.width() + " × " + p.height() + ", " + p.mediaType());
         facts.add(words.say("photo.cassettes", Integer.toString(p.cassettes().size())));
         facts.add(words.say(p.document().present() ? "photo.with-document" : "photo.no-document"));
+        facts.addAll(notKept(v, v.messages().get(message).number(), p, words));
         p.legibility()
                 .ifPresent(l -> facts.add(
                         l.readable()

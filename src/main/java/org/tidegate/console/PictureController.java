@@ -15,7 +15,7 @@ import org.tidegate.casework.Casebook;
 import org.tidegate.casework.Drawings;
 import org.tidegate.work.SubmissionId;
 
-/** Photos as they came, and the drawn clocks. Kept by no cache, neither a proxy's nor the browser's. */
+/** Photos as they came, cassettes by themselves, and the drawn clocks. Kept by no cache, neither a proxy's nor the browser's. */
 @Controller
 class PictureController {
 
@@ -38,6 +38,14 @@ class PictureController {
     ResponseEntity<byte[]> picture(@PathVariable long id, @PathVariable int message, @RequestParam String path) {
         return casebook.picture(new SubmissionId(id), message, path)
                 .filter(p -> SHOWN.contains(p.mediaType()))
+                .map(p -> answer(MediaType.parseMediaType(p.mediaType()), p.content()))
+                .orElseThrow(() -> new ResponseStatusException(HttpStatus.NOT_FOUND));
+    }
+
+    /** A cassette by itself. */
+    @GetMapping("/submissions/{id}/cassettes/{number}")
+    ResponseEntity<byte[]> cassette(@PathVariable long id, @PathVariable long number) {
+        return casebook.cassette(new SubmissionId(id), number)
                 .map(p -> answer(MediaType.parseMediaType(p.mediaType()), p.content()))
                 .orElseThrow(() -> new ResponseStatusException(HttpStatus.NOT_FOUND));
     }

@@ -103,6 +103,10 @@ class RetentionController {
                         "pictures",
                         words(terms.pictures(), words),
                         stock.counts().photos()),
+                new Kept(
+                        "cassettes",
+                        words(terms.cassettes(), words),
+                        stock.counts().cassettes()),
                 new Kept("aside", words(terms.aside(), words), stock.counts().aside()),
                 new Kept(
                         "messages",

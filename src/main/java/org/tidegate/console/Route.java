@@ -30,6 +30,7 @@ record Route(HttpMethod method, String path, Set<Permission> any) {
             get("/submissions/{id}/timeline.svg", TRIAGE, AUDIT),
             get("/submissions/{id}/times.pdf", TRIAGE, AUDIT),
             get("/submissions/{id}/messages/{message}/picture", TRIAGE, AUDIT),
+            get("/submissions/{id}/cassettes/{number}", TRIAGE, AUDIT),
             post("/submissions/{id}/claim", TRIAGE),
             post("/submissions/{id}/put-back", TRIAGE),
             post("/submissions/{id}/reply", TRIAGE),

@@ -22,6 +22,8 @@ import org.tidegate.work.SubmissionState;
  * @param open what still holds it
  * @param settled discrepancies that do not, or no longer
  * @param drawing the clocks in words; empty where nothing is drawn
+ * @param crops cassettes by themselves
+ * @param forgotten whether a message of it is, with its photos
  * @param answered whether the suggested reply was given already
  * @param claimedBy another person who has taken it up; empty where nobody has
  * @param kin other submissions among which a message of this one is split
@@ -44,7 +46,9 @@ record SubmissionPage(
         List<CheckLine> settled,
         List<WindowLine> windows,
         String drawing,
+        List<CropView> crops,
         List<PhotoView> photos,
+        boolean forgotten,
         List<MessageView> messages,
         List<FitView> fits,
         Optional<Replying.Draft> draft,
@@ -128,7 +132,9 @@ record SubmissionPage(
                         .map(w -> WindowLine.of(w, words))
                         .toList(),
                 drawing,
+                CropView.all(v, words),
                 PhotoView.all(v, words),
+                v.messages().size() < s.messages().size(),
                 v.messages().stream().map(m -> message(m, now, words)).toList(),
                 FitView.all(v),
                 draft,

@@ -47,11 +47,16 @@ public final class Inspector {
 
     /** Never fails on any bytes: what cannot be read becomes a recorded problem. */
     public Findings inspect(byte[] raw, DeliveryFacts facts) {
+        return look(raw, facts).findings();
+    }
+
+    /** The same, with the cassettes of its pictures by themselves. */
+    public Inspected look(byte[] raw, DeliveryFacts facts) {
         MailMessage message = MessageReader.read(raw, limits(rules.limits()), RecordedKey.source(facts.dkimKeys()));
         Envelope envelope = message.envelope();
         PictureResult seen = pictures.examine(message.attachments(), message.problems(), facts);
         String words = envelope.subject().orElse("") + "\n" + envelope.text();
-        return new Findings(
+        Findings findings = new Findings(
                 Findings.FORMAT,
                 envelope,
                 facts.delivered(),
@@ -61,6 +66,7 @@ public final class Inspector {
                 seen.pictures(),
                 seen.problems(),
                 message.problems());
+        return new Inspected(findings, seen.crops());
     }
 
     private StatedText stated(Envelope envelope, DeliveryFacts facts) {

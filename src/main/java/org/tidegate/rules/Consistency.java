@@ -2,6 +2,7 @@ package org.tidegate.rules;
 
 import java.time.DateTimeException;
 import java.time.Duration;
+import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.EnumSet;
 import java.util.HashSet;
@@ -37,6 +38,19 @@ final class Consistency {
         c.offsets();
         c.unattended();
         c.hours();
+        c.retention();
+    }
+
+    /** A period of months has no length of its own: both are counted from one day. */
+    private void retention() {
+        RetentionRules r = rules.retention();
+        LocalDate day = LocalDate.EPOCH;
+        if (day.plus(r.cassettes()).isAfter(day.plus(r.messages()))) {
+            faults.in(
+                    r,
+                    "cassettes is longer than messages: nobody could look at one whose case is forgotten",
+                    "at most " + r.messages());
+        }
     }
 
     private void hours() {

@@ -6,6 +6,11 @@ import java.time.Period;
 public record RetentionRules(
         @Doc("Pictures that show an identity document.") Period identityPictures,
         @Doc("All other pictures.") Period pictures,
+
+        @Doc(
+                "Cassettes cut out of pictures and kept by themselves, without what lay beside them; no longer than messages.")
+        Period cassettes,
+
         @Doc("Raw messages.") Period messages,
         @Doc("Mail that was no submission.") Period aside,
         @Doc("Readings, result letters and certificates.") Period results,

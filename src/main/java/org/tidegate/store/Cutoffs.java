@@ -9,6 +9,7 @@ import org.tidegate.rules.RetentionRules;
 public record Cutoffs(
         Instant identityPictures,
         Instant pictures,
+        Instant cassettes,
         Instant messages,
         Instant aside,
         Instant results,
@@ -19,6 +20,7 @@ public record Cutoffs(
         return new Cutoffs(
                 before(time, rules.identityPictures(), zone),
                 before(time, rules.pictures(), zone),
+                before(time, rules.cassettes(), zone),
                 before(time, rules.messages(), zone),
                 before(time, rules.aside(), zone),
                 before(time, rules.results(), zone),

@@ -113,20 +113,27 @@ public final class Messages {
     }
 
     /**
-     * Destroys key, salt and findings: whatever copy of the blob remains cannot be opened any more. Fingerprints have a term of
-     * their own.
+     * Destroys key, salt and findings: whatever copy of the blob remains cannot be opened any more. Fingerprints and cassettes by
+     * themselves have terms of their own.
      */
     public void forget(MessageId id) {
         tx.update(
-                "UPDATE messages SET wrapped_key = NULL, wrapped_salt = NULL, findings = NULL, own_pictures = NULL"
-                        + " WHERE id = ?",
+                "UPDATE messages SET wrapped_key = NULL, wrapped_salt = NULL, findings = NULL WHERE id = ?",
                 id.value());
         tx.update(
                 "UPDATE submissions SET version = version + 1 WHERE id = (SELECT submission FROM messages WHERE id = ?)"
                         + " OR id IN (SELECT submission FROM parts WHERE message = ? AND ended IS NULL)",
                 id.value(),
                 id.value());
-        tx.update("UPDATE parts SET pictures = '[]' WHERE message = ?", id.value());
+        forgetShares(id);
+    }
+
+    /** Who had which picture of a forgotten message, once no cassette of it is left to be told whose it is. */
+    void forgetShares(MessageId id) {
+        String spent = "(SELECT m.id FROM messages m WHERE m.id = ? AND m.wrapped_key IS NULL"
+                + " AND NOT EXISTS (SELECT 1 FROM crops c WHERE c.message = m.id AND c.wrapped_key IS NOT NULL))";
+        tx.update("UPDATE messages SET own_pictures = NULL WHERE id IN " + spent, id.value());
+        tx.update("UPDATE parts SET pictures = '[]' WHERE message IN " + spent, id.value());
     }
 
     private static StoredMessage read(Row r) throws SQLException {

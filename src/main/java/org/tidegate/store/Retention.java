@@ -15,7 +15,7 @@ public final class Retention {
     private static final String OPEN = "('held', 'to-read', 'waiting', 'read')";
 
     /** Someone still works on it, or needs it: of a split message any of its submissions. */
-    private static final String NEEDED = "EXISTS (SELECT 1 FROM submissions o WHERE (o.id = m.submission OR o.id IN"
+    static final String NEEDED = "EXISTS (SELECT 1 FROM submissions o WHERE (o.id = m.submission OR o.id IN"
             + " (SELECT p.submission FROM parts p WHERE p.message = m.id AND p.ended IS NULL)) AND (o.state IN " + OPEN
             + " OR o.id IN (SELECT h.submission FROM retention_holds h)))";
 
@@ -49,6 +49,7 @@ public final class Retention {
     public enum Term {
         IDENTITY_PICTURES,
         PICTURES,
+        CASSETTES,
         ASIDE,
         MESSAGES,
         RESULTS,
@@ -202,6 +203,7 @@ public final class Retention {
             int messages,
             int identity,
             int photos,
+            int cassettes,
             int aside,
             int forgotten,
             int cases,
@@ -213,6 +215,7 @@ public final class Retention {
                 count("messages WHERE wrapped_key IS NOT NULL"),
                 count("messages WHERE wrapped_key IS NOT NULL AND shows = 'IDENTITY'"),
                 count("messages WHERE wrapped_key IS NOT NULL AND shows = 'PHOTO'"),
+                count("crops WHERE wrapped_key IS NOT NULL"),
                 count("messages m JOIN submissions s ON s.id = m.submission WHERE m.wrapped_key IS NOT NULL"
                         + " AND s.state = 'aside'"),
                 count("messages WHERE wrapped_key IS NULL"),

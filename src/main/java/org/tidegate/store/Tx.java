@@ -56,6 +56,10 @@ public final class Tx {
         return new Retention(this);
     }
 
+    public Crops crops() {
+        return new Crops(this);
+    }
+
     public Repeats repeats() {
         return new Repeats(this);
     }

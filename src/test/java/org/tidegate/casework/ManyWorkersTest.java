@@ -28,8 +28,8 @@ import org.junit.jupiter.params.provider.EnumSource;
 import org.tidegate.booking.AppointmentBook;
 import org.tidegate.booking.BookReader;
 import org.tidegate.booking.BookResult;
+import org.tidegate.examination.Inspected;
 import org.tidegate.finding.DeliveryFacts;
-import org.tidegate.finding.Findings;
 import org.tidegate.rules.Rules;
 import org.tidegate.store.Databases;
 import org.tidegate.store.StoreLocation;
@@ -52,7 +52,7 @@ class ManyWorkersTest {
     private static final int LONGEST_MILLIS = 40;
 
     /** Inspecting is pure, so it is done once a message for all rounds: the rounds share one master key. */
-    private static final Map<String, Findings> INSPECTED = new ConcurrentHashMap<>();
+    private static final Map<String, Inspected> INSPECTED = new ConcurrentHashMap<>();
 
     @TempDir
     Path folder;
@@ -130,7 +130,7 @@ class ManyWorkersTest {
         };
     }
 
-    private static Findings inspected(byte[] raw, DeliveryFacts facts) {
+    private static Inspected inspected(byte[] raw, DeliveryFacts facts) {
         return INSPECTED.computeIfAbsent(
                 Arrays.toString(facts.pictureKey()) + Arrays.hashCode(raw) + ":" + raw.length,
                 k -> Inspection.by(RULES).inspect(raw, facts));

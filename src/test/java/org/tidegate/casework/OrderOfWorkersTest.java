@@ -25,9 +25,9 @@ import org.junit.jupiter.api.io.TempDir;
 import org.tidegate.booking.Appointment;
 import org.tidegate.booking.AppointmentBook;
 import org.tidegate.booking.TestRecord;
+import org.tidegate.examination.Inspected;
 import org.tidegate.finding.DeliveryFacts;
 import org.tidegate.finding.DiscrepancyCode;
-import org.tidegate.finding.Findings;
 import org.tidegate.mailbox.Intake.Receipt;
 import org.tidegate.mailbox.Sighting;
 import org.tidegate.rules.Rules;
@@ -140,7 +140,7 @@ class OrderOfWorkersTest {
         }
     }
 
-    private static Findings inspect(Inspection real, byte[] raw, DeliveryFacts facts, List<Integer> failures) {
+    private static Inspected inspect(Inspection real, byte[] raw, DeliveryFacts facts, List<Integer> failures) {
         int which = indexOf(raw);
         if (failures.get(which) > 0) {
             failures.set(which, failures.get(which) - 1);

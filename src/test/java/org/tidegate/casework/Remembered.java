@@ -6,15 +6,15 @@ import java.util.HexFormat;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
+import org.tidegate.examination.Inspected;
 import org.tidegate.finding.DeliveryFacts;
-import org.tidegate.finding.Findings;
 import org.tidegate.rules.Rules;
 
 /** The real inspection, under one key for all tests, so that the same photo is looked into once and not for each of them. */
 final class Remembered {
 
     private static final byte[] KEY = HexFormat.of().parseHex("5a".repeat(32));
-    private static final Map<Asked, Findings> KNOWN = new ConcurrentHashMap<>();
+    private static final Map<Asked, Inspected> KNOWN = new ConcurrentHashMap<>();
 
     private record Asked(String rules, String raw, Optional<Instant> delivered) {}
 

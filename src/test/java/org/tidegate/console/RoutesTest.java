@@ -34,6 +34,7 @@ class RoutesTest {
             Map.entry("GET /submissions/{id}/timeline.svg", "ORALD"),
             Map.entry("GET /submissions/{id}/times.pdf", "ORALD"),
             Map.entry("GET /submissions/{id}/messages/{message}/picture", "ORALD"),
+            Map.entry("GET /submissions/{id}/cassettes/{number}", "ORALD"),
             Map.entry("POST /submissions/{id}/claim", "ORL"),
             Map.entry("POST /submissions/{id}/put-back", "ORL"),
             Map.entry("POST /submissions/{id}/reply", "ORL"),
@@ -195,6 +196,7 @@ class RoutesTest {
         return pattern.substring(1)
                 .replace("{id}", "999")
                 .replace("{message}", "0")
-                .replace("{letter}", "999");
+                .replace("{letter}", "999")
+                .replace("{number}", "999");
     }
 }

@@ -56,6 +56,7 @@ class RuleFaultsTest {
             unattended.yaml; ask: true;                ask: maybe;                      'maybe' is not true or false
             service.yaml;    languages: [en, es, fr, pl]; languages: [en, no];          'no' is a number, date or truth value
             matching.yaml;   match_at: 0.99;           match_at: 99;                    99.0 is out of range (from 0.0 to 1.0)
+            retention.yaml;  cassettes: P90D;          cassettes: P3M2D;                cassettes is longer than messages
             retention.yaml;  messages: P90D;           messages: 90;                    '90' is not a period
             """)
     void oneFault(String file, String from, String to, String expected) throws Exception {

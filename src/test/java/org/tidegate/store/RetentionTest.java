@@ -47,7 +47,8 @@ class RetentionTest {
         return NOW.minus(Duration.ofDays(days));
     }
 
-    private static final Cutoffs CUTOFFS = new Cutoffs(days(14), days(15), days(16), days(17), days(18), days(19));
+    private static final Cutoffs CUTOFFS =
+            new Cutoffs(days(14), days(15), days(15), days(16), days(17), days(18), days(19));
 
     private static MessageId message(Tx tx, String mark, Instant taken) {
         return tx.messages()

@@ -12,6 +12,7 @@ import org.tidegate.finding.PictureFinding.Decoding;
 import org.tidegate.finding.PictureFinding.Kind;
 import org.tidegate.message.Attachment;
 import org.tidegate.message.Problem;
+import org.tidegate.rules.Protocol;
 import org.tidegate.rules.Rules;
 
 /** What the attached files of one message show: one finding a picture, one problem a file that could not be taken at face value. */
@@ -24,6 +25,7 @@ public final class PictureExaminer {
     private final FileNameTimes fileNames;
     private final OutsideDecoder outside;
     private final SceneReader scenes;
+    private final List<Protocol> kits;
 
     public PictureExaminer(Rules rules) {
         this(rules, OutsideDecoder.NONE);
@@ -43,6 +45,7 @@ public final class PictureExaminer {
         this.fileNames = new FileNameTimes(rules.pictures().fileNameTimes());
         this.outside = outside;
         this.scenes = scenes;
+        this.kits = rules.protocols();
     }
 
     /**
@@ -59,6 +62,7 @@ public final class PictureExaminer {
     public PictureResult examine(List<Attachment> attachments, List<Problem> reading, DeliveryFacts facts) {
         Fingerprinter fingerprinter = new Fingerprinter(facts.pictureKey());
         List<PictureFinding> pictures = new ArrayList<>();
+        Cropping cropping = new Cropping(kits);
         List<FileProblem> problems = new ArrayList<>(FileProblems.ofReading(reading, attachments));
         for (Attachment file : attachments) {
             PictureFormat format = PictureFormat.of(file.content());
@@ -72,12 +76,13 @@ public final class PictureExaminer {
                     ? Decoded.without(Decoding.OVER_LIMIT, 0, 0)
                     : decode(file.content(), format, said.orientation(), facts);
             PictureFinding finding = finding(file, format, said, decoded, fingerprinter);
+            decoded.image().ifPresent(image -> cropping.add(pictures.size(), finding, image));
             pictures.add(finding);
             if (finding.kind() != Kind.DECORATION) {
                 FileProblems.ofPicture(file, format, decoded.state()).ifPresent(problems::add);
             }
         }
-        return new PictureResult(pictures, problems);
+        return new PictureResult(pictures, problems, cropping.all());
     }
 
     private Decoded decode(byte[] content, PictureFormat format, int orientation, DeliveryFacts facts) {

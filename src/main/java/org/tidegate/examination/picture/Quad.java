@@ -39,6 +39,10 @@ record Quad(Corner a, Corner b, Corner c, Corner d) {
         return new Quad(scaled(a, factor), scaled(b, factor), scaled(c, factor), scaled(d, factor));
     }
 
+    Quad moved(double x, double y) {
+        return new Quad(moved(a, x, y), moved(b, x, y), moved(c, x, y), moved(d, x, y));
+    }
+
     /** Every side moved outwards by so many pixels. */
     Quad grown(double by) {
         double along = by / Math.max(1, length());
@@ -110,6 +114,10 @@ record Quad(Corner a, Corner b, Corner c, Corner d) {
 
     private static Corner scaled(Corner p, double factor) {
         return new Corner((p.x() + 0.5) * factor - 0.5, (p.y() + 0.5) * factor - 0.5);
+    }
+
+    private static Corner moved(Corner p, double x, double y) {
+        return new Corner(p.x() + x, p.y() + y);
     }
 
     static double cross(Corner o, Corner p, Corner q) {

@@ -42,6 +42,10 @@ final class Surface {
         return new Surface(Homography.toQuad(quad).rectify(image, width, height));
     }
 
+    static Surface of(Pixels straight) {
+        return new Surface(straight);
+    }
+
     private static double off(double value, double expected) {
         return Math.abs(value - expected) / Math.max(20, expected);
     }
@@ -65,6 +69,11 @@ final class Surface {
 
     float green(int x, int y) {
         return green[y * width() + x];
+    }
+
+    /** By how much a pixel differs from the main colour (relative), in the channel where it differs most. */
+    float difference(int x, int y) {
+        return difference[y * width() + x];
     }
 
     /** Spread of green within a region's box, a tenth of it left away at each side: between the 10th and the 90th percentile, as a share of that. */
