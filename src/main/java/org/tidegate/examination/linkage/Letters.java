@@ -29,6 +29,10 @@ final class Letters {
             Map.entry('ŋ', "n"),
             Map.entry('ə', "e"));
 
+    /** Hushing letters as English writes their sound: what is left of them abroad. */
+    private static final Map<Character, String> HUSHING =
+            Map.of('š', "sh", 'č', "ch", 'ž', "zh", 'ż', "zh", 'ş', "sh", 'ș', "sh", 'ç', "ch", 'ț', "ts");
+
     private static final Transliterator ANY_LATIN = Transliterator.getInstance("Any-Latin; NFD; Latin-ASCII");
 
     /** The scheme of Greek passports: ELOT 743, taken over by the United Nations (UNGEGN). */
@@ -46,6 +50,7 @@ final class Letters {
         Set<String> all = new LinkedHashSet<>();
         add(all, plain(lower));
         add(all, plain(replace(lower, TWO_LETTERS)));
+        add(all, plain(replace(lower, HUSHING)));
         if (Cyrillic.isCyrillic(lower)) {
             Cyrillic.spellings(lower).forEach(s -> add(all, s));
         }

@@ -55,9 +55,12 @@ final class SoundKey {
     /** Russian writes ё as е: Vorobeva, Worobjowa; Petr, Pyotr. */
     private static final Pattern IOTATED_O = Pattern.compile("(?<=[b-df-hk-np-tv-xz])[jy]o");
 
+    /** The Slavic c: Gnatiszinec, Ljachoweckaja, Cwetajkin. */
+    private static final Pattern HISSING_C = Pattern.compile("^c(?=[vw])|(?<=[ei])c(?=$|k[aiy])");
+
     /** Where a surname ends so, one letter is g to Russians and h to Ukrainians: Gritsenjuk, Hrytseniuk. */
-    private static final Pattern SLAVIC_ENDING =
-            Pattern.compile("(?:enko|[iuy]k|ets|[eo]va?|[eo]wa?|off|sk[iy][iyj]?|ska(?:ya|ja)?|nin|[iy]ch)$");
+    private static final Pattern SLAVIC_ENDING = Pattern.compile(
+            "(?:enko|[iuy]k|e(?:ts|[tc]z|z)|[eo]va?|[eo]wa?|off|sk[iy][iyj]?|ska(?:ya|ja)?|nin|[iy]ch)$");
 
     private SoundKey() {}
 
@@ -68,8 +71,12 @@ final class SoundKey {
             if (s.contains("jo") || s.contains("yo")) {
                 addKeys(IOTATED_O.matcher(s).replaceAll("e"), keys);
             }
-            if (s.indexOf('g') >= 0 && SLAVIC_ENDING.matcher(s).find()) {
-                addKeys(s.replace("gh", "h").replace('g', 'h'), keys);
+            String hissing = s.indexOf('c') < 0 ? s : HISSING_C.matcher(s).replaceAll("ts");
+            if (!hissing.equals(s)) {
+                addKeys(hissing, keys);
+            }
+            if (hissing.indexOf('g') >= 0 && SLAVIC_ENDING.matcher(hissing).find()) {
+                addKeys(hissing.replace("gh", "h").replace('g', 'h'), keys);
             }
         }
         return keys;

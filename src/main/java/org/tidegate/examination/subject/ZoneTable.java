@@ -28,6 +28,9 @@ final class ZoneTable {
             "часу",
             "часом");
 
+    /** Whose time an offset tells: ship's time UTC+2. */
+    static final Set<String> SHIP = Set.of("ship", "ships", "ship's", "vessel", "board");
+
     /** Precede it, folded: по Москве, wg czasu polskiego, að íslenskum tíma. */
     static final Set<String> BY_WORDS = Set.of("по", "за", "wg", "nach", "pagal", "ad", "dupa");
 

@@ -39,6 +39,10 @@ final class Zones {
     List<Found> after(Line line, int at) {
         List<Found> found = new ArrayList<>();
         int start = line.isSign(at, "(") || line.isSign(at, "/") && !line.isNumber(at + 1) ? at + 1 : at;
+        if (line.isWord(start) && ZoneTable.SHIP.contains(line.token(start).key())) {
+            int offset = timeWordEnd(line, start + 1);
+            return after(line, offset == start + 1 ? line.size() : offset);
+        }
         if (!line.isWord(start)) {
             return found;
         }
