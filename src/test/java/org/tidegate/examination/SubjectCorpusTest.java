@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Objects;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.tidegate.Needs;
 import org.tidegate.booking.BookReader;
@@ -81,13 +82,12 @@ class SubjectCorpusTest {
 
     /** Lines about the open books in the kinds and the mix of the open lines, decided before the reader was opened. */
     @ParameterizedTest
-    @ValueSource(strings = {"A", "B"})
-    void readsBlindLines(String book) throws IOException {
+    @CsvSource({"blind-lines-A.csv,A", "blind-lines-B.csv,B", "blind-lines-2-A.csv,A", "blind-lines-2-B.csv,B"})
+    void readsBlindLines(String file, String book) throws IOException {
         Path tests = OPEN.resolve("appointments-" + book + ".csv");
         Needs.outside(tests);
-        CorpusScore score =
-                CorpusScore.of(CorpusLine.own("blind-lines-" + book + ".csv"), index(Files.readAllBytes(tests)));
-        System.out.println("Blind lines, " + book + ": " + score);
+        CorpusScore score = CorpusScore.of(CorpusLine.own(file), index(Files.readAllBytes(tests)));
+        System.out.println("Blind lines, " + file + ": " + score);
         assertFloors(score);
     }
 
