@@ -18,6 +18,8 @@ public enum WordKind {
     DATE_CUE,
     /** Before the time of something else than the test: its photo, its reading. */
     OTHER_TIME,
+    /** A ship's name follows: mv, m/v. */
+    VESSEL,
     /** A number follows that is no time: berth, lot, temperature. */
     LABEL,
     /** Uhr, hrs, h. */

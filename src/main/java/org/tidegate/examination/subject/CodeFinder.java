@@ -67,8 +67,11 @@ final class CodeFinder implements Finder {
         out.add(new Candidate(field, at, end, cost, new Candidate.Words(line.text(at, end))));
     }
 
-    /** 3 of 3, 2/2 behind a label. */
+    /** 3 of 3, 2/2 behind a label, 1st attempt. */
     private static void counted(Line line, int at, Candidates out) {
+        if (line.glued(at + 1) && line.is(at + 1, WordKind.ORDINAL) && line.is(at + 2, WordKind.LABEL)) {
+            out.add(Candidate.skip(at, at + 3, -0.1));
+        }
         boolean of = line.is(at + 1, WordKind.OF) || line.isSign(at + 1, "/");
         if (of
                 && line.isNumber(at + 2)

@@ -11,6 +11,8 @@ final class NamePart {
 
     private static final int LONGEST = 3;
 
+    private static final int MARK = 4;
+
     private static final long AROUND_FACTS = Meaning.mask(EnumSet.of(
             WordKind.TIME_CUE,
             WordKind.DATE_CUE,
@@ -61,6 +63,25 @@ final class NamePart {
         return capitalised(line, at)
                 && capitalised(line, before)
                 && (line.meaning(before).unknown() || line.meaning(before).month() > 0);
+    }
+
+    /** Kit, Fran: a word elsewhere, yet written large before a word that is none. */
+    static boolean beginsLarge(Line line, int at) {
+        return capitalised(line, at)
+                && line.token(at).text().length() >= LONGEST
+                && line.meaning(at).wordOfMail()
+                && !line.is(at, WordKind.RESULT)
+                && capitalised(line, at + 1)
+                && line.meaning(at + 1).unknown();
+    }
+
+    /** Mark Marsh: no mark has so many letters. */
+    static boolean markAndName(Line line, int at) {
+        return line.is(at, WordKind.MARK_LABEL)
+                && !line.is(at, WordKind.LABEL)
+                && line.isWord(at + 1)
+                && line.token(at + 1).text().length() > MARK
+                && line.meaning(at + 1).unknown();
     }
 
     /** Written as a short form of a given name, whatever it means: Ma. Theresa. */

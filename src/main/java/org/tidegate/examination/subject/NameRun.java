@@ -9,6 +9,7 @@ final class NameRun {
     private static final double CALENDAR_WORD = 0.7;
     private static final double SLASHED = 0.9;
     private static final double HALF_A_NAME = 0.6;
+    private static final double SHIP = 2;
     /** Ana-Maria: what means "I am" somewhere is a name before a hyphen. */
     private static final int SHORT = 3;
 
@@ -48,6 +49,9 @@ final class NameRun {
         boolean hyphened = line.isSign(before, "-") && line.glued(before) && line.glued(at);
         if (hyphened && line.isWord(before - 1) && line.token(before - 1).text().length() <= SHORT) {
             return large(line, before - 1) && !line.hyphensPart() ? HALF_A_NAME : 0;
+        }
+        if (line.is(before, WordKind.VESSEL) && large(line, at)) {
+            return SHIP;
         }
         while (before >= 0 && (line.isSign(before, ":-=.,") || line.is(before, WordKind.TITLE))) {
             before--;
@@ -89,7 +93,7 @@ final class NameRun {
         Token t = line.token(i);
         Meaning m = line.meaning(i);
         text.append(text.isEmpty() ? "" : between(i)).append(t.text());
-        boolean supported = sender.names(t.key());
+        boolean supported = sender.names(t.key()) || NamePart.beginsLarge(line, i) && sender.bears(t.key());
         boolean particle = m.is(WordKind.PARTICLE);
         boolean suffix = m.is(WordKind.SUFFIX) && full > 0;
         lastParticle = false;
@@ -113,7 +117,7 @@ final class NameRun {
             full++;
             known += supported ? 1 : 0;
             strange += supported ? 0 : 1;
-            penalties += meant(i, m, supported);
+            penalties += sender.namesShip(t.key()) || m.is(WordKind.VESSEL) ? NOT_A_NAME : meant(i, m, supported);
             casing(t.text());
         }
         glue = "";
@@ -225,6 +229,9 @@ final class NameRun {
     /** Something to be labelled follows: a number, or what stands behind a colon. */
     private boolean labels(int i) {
         if (line.isNumber(i + 1) && line.isSign(i + 2, "/.") && line.glued(i + 2) && line.isNumber(i + 3)) {
+            return false;
+        }
+        if (NamePart.markAndName(line, i)) {
             return false;
         }
         return !large(line, i)

@@ -3,6 +3,7 @@ package org.tidegate.examination.subject;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 
 /** What the sender's address line tells about names: a hint for the reading, never a source of it. */
 final class Sender {
@@ -11,8 +12,12 @@ final class Sender {
     /** More than the 64 octets of RFC 5321 section 4.5.3.1.1. */
     private static final int LONGEST_LOCAL_PART = 100;
 
+    /** In the address of a ship's mailbox, which many share: its words are nobody's name. */
+    private static final Set<String> SHIP = Set.of("mv", "vessel", "ship");
+
     private final List<String> words;
     private final String localPart;
+    private final boolean ofShip;
 
     Sender(StatedText text, Tokenizer tokenizer) {
         words = new ArrayList<>();
@@ -22,11 +27,18 @@ final class Sender {
         int at = address.indexOf('@');
         int end = Math.min(at < 0 ? address.length() : at, LONGEST_LOCAL_PART);
         localPart = Fold.key(address.substring(0, end));
-        for (String part : localPart.split("[^\\p{L}]+")) {
-            if (part.length() > 1) {
-                words.add(part);
-            }
+        List<String> parts = List.of(localPart.split("[^\\p{L}]+"));
+        ofShip = parts.stream().anyMatch(SHIP::contains);
+        if (ofShip) {
+            words.removeAll(parts);
+        } else {
+            parts.stream().filter(p -> p.length() > 1).forEach(words::add);
         }
+    }
+
+    /** The word names a ship whose mailbox this is. */
+    boolean namesShip(String key) {
+        return ofShip && key.length() >= SHORTEST_INSIDE && localPart.contains(key);
     }
 
     /** The word is part of the sender's own name, spelled the same or nearly so. */
@@ -39,17 +51,17 @@ final class Sender {
                 return true;
             }
         }
-        return key.length() >= SHORTEST_INSIDE && localPart.contains(key);
+        return !ofShip && key.length() >= SHORTEST_INSIDE && localPart.contains(key);
     }
 
     /** The address runs the two words together, in either order. */
     boolean joins(String a, String b) {
-        return b.length() > 1 && (localPart.contains(a + b) || localPart.contains(b + a));
+        return !ofShip && b.length() > 1 && (localPart.contains(a + b) || localPart.contains(b + a));
     }
 
     /** One of the sender's names begins so. */
     boolean bears(String initial) {
-        return localPart.startsWith(initial) || words.stream().anyMatch(w -> w.startsWith(initial));
+        return !ofShip && localPart.startsWith(initial) || words.stream().anyMatch(w -> w.startsWith(initial));
     }
 
     /** Mail programs and mass mailers, by the address they use (RFC 2142, RFC 3834). */

@@ -113,6 +113,9 @@ final class TimeFinder implements Finder {
         if (line.after(at, WordKind.DATE_CUE) && !line.after(at, WordKind.TIME_CUE)) {
             cost += 0.8;
         }
+        if (line.isSign(at - 1, "-–") && line.isNumber(at - 2) && line.looksLikeTime(at - 4)) {
+            cost += OTHER;
+        }
         int cue = line.after(at, WordKind.TIME_CUE) ? at - 1 : at;
         if (line.after(at, WordKind.OTHER_TIME) || line.after(cue, WordKind.OTHER_TIME)) {
             cost += OTHER;

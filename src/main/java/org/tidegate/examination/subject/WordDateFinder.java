@@ -27,7 +27,8 @@ final class WordDateFinder implements Finder {
             relative(at, m, out);
             Meaning meaning = m.meaning();
             boolean code = line.isNumber(at + 1) && line.glued(at + 1) && m.length() == 1;
-            if (meaning.weekday() > 0 && !code) {
+            boolean ordinal = line.isNumber(at - 1) && line.glued(at) && meaning.is(WordKind.ORDINAL);
+            if (meaning.weekday() > 0 && !code && !ordinal) {
                 out.add(day(Candidate.Field.WEEKDAY, line, at, m.length(), meaning.weekday()));
             }
             if (meaning.hours() != 0) {

@@ -21,6 +21,7 @@ final class WordFinder implements Finder {
             WordKind.MARK_LABEL,
             WordKind.BUSINESS,
             WordKind.NOTICE,
+            WordKind.VESSEL,
             WordKind.HOUR_UNIT,
             WordKind.MINUTE_UNIT));
 
@@ -31,6 +32,12 @@ final class WordFinder implements Finder {
         if (claim > 0) {
             out.add(new Candidate(
                     Candidate.Field.CLAIM, at, at + claim, -0.05, new Candidate.Words(line.text(at, at + claim))));
+        }
+        int ship = line.length(at, WordKind.VESSEL);
+        if (ship > 0
+                && line.isWord(at + ship)
+                && Character.isUpperCase(line.token(at + ship).text().codePointAt(0))) {
+            out.add(Candidate.skip(at, at + ship + 1, 0.1));
         }
         for (Lexicon.Match m : line.matches(at)) {
             if (m.length() > 1 && means(m.meaning())) {

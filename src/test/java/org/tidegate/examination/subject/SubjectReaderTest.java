@@ -8,6 +8,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.tidegate.finding.SubjectReading;
 import org.tidegate.rules.RulesReader;
 import org.tidegate.rules.RulesResult;
@@ -31,6 +32,12 @@ class SubjectReaderTest {
             Tiago Noronha Sá 9:31 quay               | 09:00 | Tiago Noronha Sá | 2026-05-04T09:31 | QUAY
             April Day 04/05/2026 9:31 QUAY           | 09:00 | April Day        | 2026-05-04T09:31 | QUAY
             QUAY-April Day-0931-4MAY                 | 09:00 | April Day        | 2026-05-04T09:31 | QUAY
+            mark tollisker 9:31 quay                 | 09:00 | mark tollisker   | 2026-05-04T09:31 | QUAY
+            Jorun Halvik 9:31-9:46 quay              | 09:00 | Jorun Halvik     | 2026-05-04T09:31 | QUAY
+            Jorun Halvik 9:31 quay, 1st attempt      | 09:00 | Jorun Halvik     | 2026-05-04T09:31 | QUAY
+            Jorun Halvik ten to ten ship's time quay | 09:20 | Jorun Halvik     | 2026-05-04T09:50 | QUAY
+            Jorun Halvik 11:31 ship's time UTC+3     | 09:00 | Jorun Halvik     | 2026-05-04T09:31 |
+            Jorun Halvik eight minutes past nine     | 08:40 | Jorun Halvik     | 2026-05-04T09:08 |
             """)
     void readsWhatPeopleType(String subject, String receivedUtc, String name, LocalDateTime time, String clinic) {
         SubjectReading reading = read(subject, "", receivedUtc).get(0);
@@ -48,6 +55,26 @@ class SubjectReaderTest {
                 Optional.of("mtv@example.org"),
                 Instant.parse("2026-05-04T09:00:00Z"));
         assertThat(READER.read(text).get(0).name()).contains("Ma. Teresita Villamor");
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "MV Harvoe, Jorun Halvik 9:31 quay",
+                "MV Harvoe Jorun Halvik 9:31 quay",
+                "Jorun Halvik MV Harvoe 9:31 quay",
+                "Jorun Halvik Harvoe 9:31 quay",
+                "AB Jorun Halvik 9:31 quay",
+                "crew Jorun Halvik 9:31 quay"
+            })
+    void aShipIsNoPartOfTheName(String subject) {
+        StatedText text = new StatedText(
+                Optional.of(subject),
+                "",
+                Optional.of("MV HARVOE"),
+                Optional.of("crew.mv-harvoe@example.org"),
+                Instant.parse("2026-05-04T09:00:00Z"));
+        assertThat(READER.read(text).get(0).name()).as(subject).contains("Jorun Halvik");
     }
 
     @Test
