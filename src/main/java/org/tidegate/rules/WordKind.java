@@ -10,6 +10,8 @@ public enum WordKind {
     SUFFIX,
     /** Part of names that is not capitalised: van, de la, bin. */
     PARTICLE,
+    /** A given name too, where it stands large before a surname. */
+    GIVEN_NAME,
     /** Means nothing here. */
     FILLER,
     /** A name follows: "my name is", "for my husband". */

@@ -65,6 +65,17 @@ final class NamePart {
                 && (line.meaning(before).unknown() || line.meaning(before).month() > 0);
     }
 
+    /** Kit Hollings, Om Prakash: a given name that is another word elsewhere; "my wife" only before a whole name. */
+    static boolean given(Line line, int at) {
+        boolean plain = line.is(at, WordKind.GIVEN_NAME)
+                && capitalised(line, at)
+                && line.token(at).text().equalsIgnoreCase(line.token(at).key());
+        boolean surname =
+                capitalised(line, at + 1) && (line.meaning(at + 1).unknown() || line.is(at + 1, WordKind.PARTICLE));
+        boolean wholeName = capitalised(line, at + 2) && line.meaning(at + 2).unknown();
+        return plain && surname && !(wholeName && line.is(at, WordKind.NAME_CUE));
+    }
+
     /** Kit, Fran: a word elsewhere, yet written large before a word that is none. */
     static boolean beginsLarge(Line line, int at) {
         return capitalised(line, at)

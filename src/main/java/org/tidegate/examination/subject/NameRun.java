@@ -56,7 +56,8 @@ final class NameRun {
         while (before >= 0 && (line.isSign(before, ":-=.,") || line.is(before, WordKind.TITLE))) {
             before--;
         }
-        return line.is(before, WordKind.NAME_CUE) || cuePhraseEnds(line, before) ? -0.8 : 0;
+        boolean cue = line.is(before, WordKind.NAME_CUE) && !NamePart.given(line, before);
+        return cue || cuePhraseEnds(line, before) ? -0.8 : 0;
     }
 
     private static boolean large(Line line, int i) {
@@ -197,6 +198,9 @@ final class NameRun {
     }
 
     private double meant(int i, Meaning m, boolean supported) {
+        if (NamePart.given(line, i)) {
+            return 0;
+        }
         if (m.unknown()) {
             return supported || !others.clinicAt(i) ? 0 : CALENDAR_WORD;
         }

@@ -54,7 +54,7 @@ final class WordFinder implements Finder {
         if (!t.isWord()) {
             return 0;
         }
-        if (NamePart.last(line, at)) {
+        if (NamePart.last(line, at) || NamePart.given(line, at)) {
             return 1;
         }
         Meaning m = line.meaning(at);

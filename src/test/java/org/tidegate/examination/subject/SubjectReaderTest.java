@@ -33,6 +33,10 @@ class SubjectReaderTest {
             April Day 04/05/2026 9:31 QUAY           | 09:00 | April Day        | 2026-05-04T09:31 | QUAY
             QUAY-April Day-0931-4MAY                 | 09:00 | April Day        | 2026-05-04T09:31 | QUAY
             mark tollisker 9:31 quay                 | 09:00 | mark tollisker   | 2026-05-04T09:31 | QUAY
+            Karim Halvik 9:31 quay                   | 09:00 | Karim Halvik     | 2026-05-04T09:31 | QUAY
+            karım Jorun Halvik 9:31 quay             | 09:00 | Jorun Halvik     | 2026-05-04T09:31 | QUAY
+            Om Prakash Halvik 9:31 quay              | 09:00 | Om Prakash Halvik | 2026-05-04T09:31 | QUAY
+            Från Jorun Halvik 9:31 quay              | 09:00 | Jorun Halvik     | 2026-05-04T09:31 | QUAY
             Jorun Halvik 9:31-9:46 quay              | 09:00 | Jorun Halvik     | 2026-05-04T09:31 | QUAY
             Jorun Halvik 9:31 quay, 1st attempt      | 09:00 | Jorun Halvik     | 2026-05-04T09:31 | QUAY
             Jorun Halvik ten to ten ship's time quay | 09:20 | Jorun Halvik     | 2026-05-04T09:50 | QUAY
