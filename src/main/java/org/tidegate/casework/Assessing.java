@@ -34,7 +34,7 @@ final class Assessing {
         this.rules = rules;
         this.clock = clock;
         this.assessor = new Assessor(rules);
-        this.pictures = new SeenPictures(rules.pictures().sameWithin());
+        this.pictures = new SeenPictures(rules.pictures());
     }
 
     /** Stores what a message showed, places it, and ends the work item: one transaction, after the cassettes by themselves are durable. */

@@ -6,9 +6,11 @@ import java.util.Set;
 import java.util.TreeSet;
 import org.tidegate.examination.checks.Photos;
 import org.tidegate.examination.picture.SeenBefore;
+import org.tidegate.examination.picture.SeenWriting;
 import org.tidegate.finding.Findings;
 import org.tidegate.finding.PictureFinding;
 import org.tidegate.finding.PictureFinding.Fingerprints;
+import org.tidegate.rules.PictureRules;
 import org.tidegate.store.Links;
 import org.tidegate.store.StoredJson;
 import org.tidegate.store.Tx;
@@ -19,13 +21,15 @@ final class SeenPictures {
 
     private static final int AT_ONCE = 1_000;
 
-    private final int within;
+    private final PictureRules rules;
     private SeenBefore seen;
+    private SeenWriting writing;
     private long caughtUp;
 
-    SeenPictures(int within) {
-        this.within = within;
-        this.seen = new SeenBefore(within);
+    SeenPictures(PictureRules rules) {
+        this.rules = rules;
+        this.seen = new SeenBefore(rules.sameWithin());
+        this.writing = new SeenWriting(rules.sameWritingWithin());
     }
 
     void keep(Tx tx, MessageId id, Findings findings) {
@@ -41,7 +45,9 @@ final class SeenPictures {
         do {
             more = tx.links().picturesAfter(caughtUp, AT_ONCE);
             for (Links.Picture p : more) {
-                seen.add(p.message().value(), StoredJson.read(p.fingerprints(), Fingerprints.class));
+                Fingerprints prints = StoredJson.read(p.fingerprints(), Fingerprints.class);
+                seen.add(p.message().value(), prints);
+                prints.written().forEach(w -> writing.add(p.message().value(), w));
                 caughtUp = p.id();
             }
         } while (more.size() == AT_ONCE);
@@ -50,11 +56,13 @@ final class SeenPictures {
     /** Forgets what was kept of a message, as the store has. */
     void forget(MessageId id) {
         seen.forget(id.value());
+        writing.forget(id.value());
     }
 
     /** Starts over: what was caught up may have been undone. */
     void reset() {
-        seen = new SeenBefore(within);
+        seen = new SeenBefore(rules.sameWithin());
+        writing = new SeenWriting(rules.sameWritingWithin());
         caughtUp = 0;
     }
 
@@ -65,10 +73,21 @@ final class SeenPictures {
         return all;
     }
 
-    Set<MessageId> carriers(Findings findings) {
+    /** Messages that show a cassette with the same writing, whichever came first. */
+    Set<MessageId> alike(PictureFinding picture) {
+        Set<MessageId> all = new TreeSet<>();
+        picture.fingerprints().stream()
+                .flatMap(f -> f.written().stream())
+                .forEach(w -> writing.find(w).forEach(owner -> all.add(new MessageId(owner))));
+        return all;
+    }
+
+    /** Messages that share a picture, or a cassette by its writing. */
+    Set<MessageId> tied(Findings findings) {
         Set<MessageId> all = new TreeSet<>();
         for (int i : Photos.of(findings).all()) {
             all.addAll(carriers(findings.pictures().get(i)));
+            all.addAll(alike(findings.pictures().get(i)));
         }
         return all;
     }

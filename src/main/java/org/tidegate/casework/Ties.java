@@ -77,7 +77,7 @@ final class Ties {
                 case REFERS_TO, SENDER -> {}
             }
         }
-        view.whole(id).ifPresent(f -> later.addAll(pictures.carriers(f)));
+        view.whole(id).ifPresent(f -> later.addAll(pictures.tied(f)));
         later.removeIf(m -> m.compareTo(after) <= 0);
         return later;
     }

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.Function;
 import org.tidegate.examination.Assessment;
 import org.tidegate.examination.Assessment.Disposition;
 import org.tidegate.examination.AssessmentInput;
@@ -62,7 +63,12 @@ final class Verdicts {
                 && of(members.before())
                         .filter(a -> a.disposition() == Disposition.TO_READ)
                         .isPresent();
-        Standing standing = new Standing(ready, reused(members, findings), quarantinedLots, transcription(members));
+        Standing standing = new Standing(
+                ready,
+                before(members, findings, pictures::carriers),
+                before(members, findings, pictures::alike),
+                quarantinedLots,
+                transcription(members));
         return assessor.assess(new AssessmentInput(findings, tests, standing, outages, view.linked(members)));
     }
 
@@ -73,11 +79,13 @@ final class Verdicts {
                 .map(r -> new Transcription(r.lot(), r.mark(), r.marked()));
     }
 
-    private Set<String> reused(Members members, List<Findings> findings) {
+    /** The photos of which others are alike that came before, in another person's submission. */
+    private Set<String> before(
+            Members members, List<Findings> findings, Function<PictureFinding, Set<MessageId>> alike) {
         Set<String> keys = new TreeSet<>();
         for (int m = 0; m < findings.size(); m++) {
             for (PictureFinding photo : SeenPictures.cassettePhotos(findings.get(m))) {
-                if (sentByAnotherBefore(photo, members.ids().get(m), members)) {
+                if (sentByAnotherBefore(alike.apply(photo), members.ids().get(m), members)) {
                     keys.add(Standing.pictureKey(m, photo.path()));
                 }
             }
@@ -85,8 +93,8 @@ final class Verdicts {
         return keys;
     }
 
-    private boolean sentByAnotherBefore(PictureFinding photo, MessageId carrier, Members members) {
-        List<MessageId> others = new ArrayList<>(pictures.carriers(photo));
+    private boolean sentByAnotherBefore(Set<MessageId> carriers, MessageId carrier, Members members) {
+        List<MessageId> others = new ArrayList<>(carriers);
         others.removeIf(o -> o.compareTo(carrier) >= 0 || members.ids().contains(o));
         return others.stream()
                 .anyMatch(o -> members.ids().stream().noneMatch(m -> ties.samePerson(o, m, members.share(m))));

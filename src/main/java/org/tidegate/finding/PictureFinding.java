@@ -40,6 +40,28 @@ public record PictureFinding(
         Optional<Fingerprints> fingerprints,
         List<String> editSigns) {
 
+    /** The same with fingerprints of what is written on its cassettes. */
+    public PictureFinding withWritten(List<String> written) {
+        return new PictureFinding(
+                path,
+                fileName,
+                mediaType,
+                width,
+                height,
+                kind,
+                readable,
+                make,
+                model,
+                software,
+                capture,
+                legibility,
+                cassettes,
+                document,
+                fingerprints.map(
+                        f -> new Fingerprints(f.exact(), f.whole(), f.centre(), f.turned(), f.cropped(), written)),
+                editSigns);
+    }
+
     public enum Kind {
         PHOTO,
         SCREENSHOT,
@@ -123,13 +145,23 @@ public record PictureFinding(
      * @param centre the picture without its edges
      * @param turned the quarter turns and mirror images of the whole, to be compared with other pictures' {@code whole}
      * @param cropped where the centre lies if this is a cropped copy, to be compared with other pictures' {@code centre}
+     * @param written what is written on each cassette that has writing, 512 bits under secret planes; findings of older versions have none
      */
     public record Fingerprints(
-            String exact, Optional<String> whole, Optional<String> centre, List<String> turned, List<String> cropped) {
+            String exact,
+            Optional<String> whole,
+            Optional<String> centre,
+            List<String> turned,
+            List<String> cropped,
+            List<String> written) {
+
+        public Fingerprints {
+            written = written == null ? List.of() : List.copyOf(written);
+        }
 
         /** Only what later pictures are compared with. */
         public Fingerprints compared() {
-            return new Fingerprints(exact, whole, centre, List.of(), List.of());
+            return new Fingerprints(exact, whole, centre, List.of(), List.of(), written);
         }
     }
 }

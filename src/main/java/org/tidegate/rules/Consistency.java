@@ -112,6 +112,10 @@ final class Consistency {
         if (p.submitWithin().compareTo(sendFrom) <= 0) {
             faults.in(p, "submit_within leaves no time to send", "it must end after the reading window opens");
         }
+        p.cassette()
+                .writing()
+                .filter(w -> w.from() >= w.to())
+                .ifPresent(w -> faults.in(w, "writing ends before it begins", "for example from 0.66 to 0.86"));
     }
 
     private void levels(MatchingRules.Field field) {

@@ -32,6 +32,9 @@ public record PictureRules(
         @Doc("Finer bits of 256 that may differ between the fingerprints of two pictures that count as the same.")
         int sameWithin,
 
+        @Doc("Bits of 512 that may differ between what is written on two cassettes that count as the same.")
+        int sameWritingWithin,
+
         @Doc("Show a proposed reading to a reader after the reader's own.")
         boolean proposeReading,
 

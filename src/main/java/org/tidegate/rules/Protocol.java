@@ -2,6 +2,7 @@ package org.tidegate.rules;
 
 import java.time.Duration;
 import java.util.List;
+import java.util.Optional;
 
 @Doc("What a kit demands. The kit's own leaflet and local rules prevail.")
 public record Protocol(
@@ -45,7 +46,17 @@ public record Protocol(
             double windowWidth,
 
             @Doc("Lines in the window, in order from the sample end.")
-            List<LinePlace> lines) {}
+            List<LinePlace> lines,
+
+            @Doc("Where people write on it; without it, cassettes of this kit are never compared.")
+            Optional<WritingPlace> writing) {}
+
+    @Doc(
+            "A part of the cassette's length, over its whole width, on which nothing is printed and people write mark, date and time.")
+    public record WritingPlace(
+            @Doc("Start along the length.") @Range(max = 1) double from,
+
+            @Doc("End along the length.") @Range(max = 1) double to) {}
 
     @Doc("One line of a cassette.")
     public record LinePlace(

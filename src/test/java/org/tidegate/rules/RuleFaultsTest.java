@@ -56,6 +56,7 @@ class RuleFaultsTest {
             unattended.yaml; ask: true;                ask: maybe;                      'maybe' is not true or false
             service.yaml;    languages: [en, es, fr, pl]; languages: [en, no];          'no' is a number, date or truth value
             matching.yaml;   match_at: 0.99;           match_at: 99;                    99.0 is out of range (from 0.0 to 1.0)
+            protocols.yaml;  from: 0.66;               from: 0.9;                       writing ends before it begins
             retention.yaml;  cassettes: P90D;          cassettes: P3M2D;                cassettes is longer than messages
             retention.yaml;  messages: P90D;           messages: 90;                    '90' is not a period
             """)

@@ -12,7 +12,16 @@ final class PictureFacts {
 
     private PictureFacts() {}
 
-    private record Located(int message, int index, PictureFinding picture) {}
+    private static final String THE_PHOTO = "The photo";
+    private static final String THE_CASSETTE = "A cassette that looks the same, by what is written on it,";
+
+    private record Located(int message, int index, PictureFinding picture) {
+
+        /** As {@link Standing} names it. */
+        String key() {
+            return Standing.pictureKey(message, picture.path());
+        }
+    }
 
     static void add(CheckInput in, FactSheet sheet) {
         List<Located> decoded = located(in, true);
@@ -34,7 +43,12 @@ final class PictureFacts {
         identity(decoded, sheet);
         DocumentFacts.add(in, sheet);
         sheet.fact("capture_time", cassette.stream().anyMatch(l -> hasCaptureTime(l.picture())));
-        sheet.fact("reused", decoded.stream().anyMatch(l -> reused(in, l)));
+        boolean reused = decoded.stream().anyMatch(l -> in.standing().reused().contains(l.key()));
+        sheet.fact("reused", reused);
+        sheet.fact(
+                "cassette_alike",
+                decoded.stream().anyMatch(l -> in.standing().alike().contains(l.key())));
+        sheet.figure("reuse", reused ? THE_PHOTO : THE_CASSETTE);
         List<String> signs = decoded.stream()
                 .flatMap(l -> l.picture().editSigns().stream())
                 .distinct()
@@ -86,11 +100,5 @@ final class PictureFacts {
 
     private static boolean hasCaptureTime(PictureFinding p) {
         return p.capture().stream().anyMatch(c -> c.kind() != CaptureClue.Kind.EXIF_MODIFIED);
-    }
-
-    private static boolean reused(CheckInput in, Located l) {
-        return in.standing()
-                .reused()
-                .contains(Standing.pictureKey(l.message(), l.picture().path()));
     }
 }

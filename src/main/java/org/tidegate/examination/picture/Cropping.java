@@ -13,6 +13,7 @@ import org.tidegate.finding.PictureFinding.CassetteFinding;
 import org.tidegate.finding.PictureFinding.Corner;
 import org.tidegate.finding.PictureFinding.DocumentFinding;
 import org.tidegate.rules.Protocol;
+import org.tidegate.rules.Protocol.CassetteShape;
 
 /**
  * Cuts the cassettes of one message out of its pictures. What is cut lies within the cassette's outline, a little drawn in and with rounded
@@ -56,16 +57,19 @@ public final class Cropping {
     /**
      * @param picture which of the message's pictures, from 0
      * @param working its pixels, upright, at whatever size
+     * @return what is written on those that are cut out, see {@link Written}
      */
-    void add(int picture, PictureFinding finding, BufferedImage working) {
+    List<float[]> add(int picture, PictureFinding finding, BufferedImage working) {
+        List<float[]> written = new ArrayList<>();
         for (int i = 0; i < finding.cassettes().size(); i++) {
             CassetteFinding cassette = finding.cassettes().get(i);
             Optional<Why> why = crops.size() < MOST ? against(finding, cassette) : Optional.of(Why.TOO_MANY);
             crops.add(
                     why.isPresent()
                             ? new CassetteCrop.Withheld(picture, i, why.get())
-                            : cut(picture, i, finding, cassette, working));
+                            : cut(picture, i, finding, working, written));
         }
+        return written;
     }
 
     /** What speaks against keeping a picture's cassette by itself before one looks closely; empty where nothing does. */
@@ -109,29 +113,36 @@ public final class Cropping {
     }
 
     private CassetteCrop cut(
-            int picture, int cassette, PictureFinding finding, CassetteFinding found, BufferedImage working) {
+            int picture, int cassette, PictureFinding finding, BufferedImage working, List<float[]> written) {
+        CassetteFinding found = finding.cassettes().get(cassette);
         Quad outline = outline(found.box()).scaled((double) working.getWidth() / finding.width());
         Quad inside = inside(outline);
         int width = (int) Math.min(LONGEST, Math.round(inside.length()));
         int height = (int) Math.max(1, Math.min(BROADEST, Math.round(width / inside.aspect())));
         BufferedImage whole = CropPixels.straight(inside, working, width, height);
-        Optional<Rectangle> clean = CleanRim.of(Pixels.of(whole));
+        Pixels pixels = Pixels.of(whole);
+        Optional<Rectangle> clean = CleanRim.of(pixels);
         if (clean.isEmpty()) {
             return new CassetteCrop.Withheld(picture, cassette, Why.OUTLINE_UNSURE);
         }
+        shape(found).flatMap(kit -> Written.on(pixels, kit)).ifPresent(written::add);
         Rectangle r = clean.get();
         CropShape shape = new CropShape(found.kit(), r.width, r.height, places(found, outline, width, r));
         byte[] png = CropPixels.png(CropPixels.rounded(whole.getSubimage(r.x, r.y, r.width, r.height)));
         return new CassetteCrop.Cut(picture, cassette, finding.path(), shape, png);
     }
 
-    /** @param width of the outline laid straight, of which the clean part was cut out */
-    private List<Place> places(CassetteFinding found, Quad outline, int width, Rectangle clean) {
-        double along = DRAWN_IN / outline.aspect();
+    private Optional<CassetteShape> shape(CassetteFinding found) {
         return kits.stream()
                 .filter(kit -> found.kit().filter(kit.kit()::equals).isPresent())
                 .map(Protocol::cassette)
-                .findFirst()
+                .findFirst();
+    }
+
+    /** @param width of the outline laid straight, of which the clean part was cut out */
+    private List<Place> places(CassetteFinding found, Quad outline, int width, Rectangle clean) {
+        double along = DRAWN_IN / outline.aspect();
+        return shape(found)
                 .map(c -> c.lines().stream()
                         .map(l -> {
                             double at = c.windowFrom() + l.at() * (c.windowTo() - c.windowFrom());

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Optional;
 import javax.crypto.Mac;
 import javax.crypto.spec.SecretKeySpec;
+import org.jspecify.annotations.Nullable;
 import org.tidegate.finding.PictureFinding.Fingerprints;
 
 /**
@@ -23,6 +24,9 @@ final class Fingerprinter {
     private final byte[] key;
     private final int[] places;
     private final long[] mask;
+
+    /** Made for the first marked cassette: most messages show none or one. */
+    private @Nullable KeyedSigns signs;
 
     /**
      * @param key at least 16 bytes
@@ -48,7 +52,15 @@ final class Fingerprinter {
                 hash.map(h -> hex(h.whole())),
                 hash.map(h -> hex(h.centre())),
                 hash.map(h -> hex(h.turned())).orElse(List.of()),
-                hash.map(h -> hex(h.cropped())).orElse(List.of()));
+                hash.map(h -> hex(h.cropped())).orElse(List.of()),
+                List.of());
+    }
+
+    /** What is written on a cassette, see {@link Written}. */
+    String of(float[] written) {
+        KeyedSigns known = signs == null ? new KeyedSigns(key, Written.CELLS) : signs;
+        signs = known;
+        return known.of(written);
     }
 
     private List<String> hex(List<long[]> views) {

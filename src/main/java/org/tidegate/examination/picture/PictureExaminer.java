@@ -76,8 +76,11 @@ public final class PictureExaminer {
                     ? Decoded.without(Decoding.OVER_LIMIT, 0, 0)
                     : decode(file.content(), format, said.orientation(), facts);
             PictureFinding finding = finding(file, format, said, decoded, fingerprinter);
-            decoded.image().ifPresent(image -> cropping.add(pictures.size(), finding, image));
-            pictures.add(finding);
+            List<float[]> written = decoded.image()
+                    .map(image -> cropping.add(pictures.size(), finding, image))
+                    .orElse(List.of());
+            pictures.add(
+                    finding.withWritten(written.stream().map(fingerprinter::of).toList()));
             if (finding.kind() != Kind.DECORATION) {
                 FileProblems.ofPicture(file, format, decoded.state()).ifPresent(problems::add);
             }

@@ -1,11 +1,8 @@
 package org.tidegate.examination.picture;
 
 import java.awt.image.BufferedImage;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
@@ -15,8 +12,7 @@ import org.tidegate.render.SharedTable;
 /**
  * How many copies are found again, and how many pairs of different people's pictures on one table with one cassette type are taken for the same:
  * {@code DuplicatesMeasure [people] [table] [first person]}, 460 unless said, whose pairs are over 100,000. Table 20260504 and its first people, and
- * tables 11 to 14, served for tuning. {@code DuplicatesMeasure cassettes [people]} compares the cassettes alone, cut out and laid straight: the same
- * one beside another card against another one.
+ * tables 11 to 14, served for tuning. {@code DuplicatesMeasure cassettes [cassettes] [first cassette]} is {@link WritingMeasure}.
  */
 public final class DuplicatesMeasure {
 
@@ -32,7 +28,7 @@ public final class DuplicatesMeasure {
 
     public static void main(String[] arguments) {
         if (arguments.length > 0 && arguments[0].equals("cassettes")) {
-            cassettes(arguments.length > 1 ? Integer.parseInt(arguments[1]) : 60);
+            WritingMeasure.main(Arrays.copyOfRange(arguments, 1, arguments.length));
             return;
         }
         int people = arguments.length > 0 ? Integer.parseInt(arguments[0]) : 460;
@@ -65,61 +61,5 @@ public final class DuplicatesMeasure {
         files++;
         return FINGERPRINTER.of(
                 new byte[] {(byte) files, (byte) (files >> 8), (byte) (files >> 16)}, Optional.of(image));
-    }
-
-    private static void cassettes(int people) {
-        List<long[]> first = new ArrayList<>();
-        List<long[]> second = new ArrayList<>();
-        for (int person = 0; person < people; person++) {
-            Optional<long[]> a = cassette(SharedTable.photo(TUNING_TABLE, person, person, 0));
-            Optional<long[]> b = cassette(SharedTable.photo(TUNING_TABLE, person, person + 1, 1));
-            if (a.isPresent() && b.isPresent()) {
-                first.add(a.get());
-                second.add(b.get());
-            }
-        }
-        List<Integer> same = new ArrayList<>();
-        List<Integer> other = new ArrayList<>();
-        for (int i = 0; i < first.size(); i++) {
-            for (int j = 0; j < second.size(); j++) {
-                (i == j ? same : other).add(HashWords.fine(first.get(i), second.get(j), 0));
-            }
-        }
-        print("the same cassette", same);
-        print("another cassette", other);
-    }
-
-    private static Optional<long[]> cassette(BufferedImage photo) {
-        return CassetteFinder.find(
-                        photo, LiveRules.read().protocols(), LiveRules.read().pictures())
-                .stream()
-                .findFirst()
-                .map(c -> new Quad(
-                        c.box().get(0), c.box().get(1), c.box().get(2), c.box().get(3)))
-                .map(q -> Homography.toQuad(q).rectify(Pixels.of(photo), 420, 126))
-                .flatMap(p ->
-                        FINGERPRINTER.of(new byte[0], Optional.of(image(p))).whole())
-                .map(HashWords::of);
-    }
-
-    private static BufferedImage image(Pixels pixels) {
-        BufferedImage image = new BufferedImage(pixels.width(), pixels.height(), BufferedImage.TYPE_INT_RGB);
-        image.setRGB(0, 0, pixels.width(), pixels.height(), pixels.rgb(), 0, pixels.width());
-        return image;
-    }
-
-    private static void print(String what, List<Integer> distances) {
-        int[] sorted = distances.stream().mapToInt(Integer::intValue).toArray();
-        Arrays.sort(sorted);
-        System.out.printf(
-                Locale.ROOT,
-                "%s, %d pairs: distance least %d, 1 %% %d, median %d, 99 %% %d, most %d%n",
-                what,
-                sorted.length,
-                sorted[0],
-                sorted[sorted.length / 100],
-                sorted[sorted.length / 2],
-                sorted[sorted.length * 99 / 100],
-                sorted[sorted.length - 1]);
     }
 }

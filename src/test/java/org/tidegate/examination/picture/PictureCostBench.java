@@ -75,7 +75,8 @@ public final class PictureCostBench {
                 Optional.of(hash(random)),
                 Optional.of(hash(random)),
                 others.subList(0, Math.min(7, views)),
-                others.subList(Math.min(7, views), views));
+                others.subList(Math.min(7, views), views),
+                List.of());
     }
 
     private static String hash(Random random) {

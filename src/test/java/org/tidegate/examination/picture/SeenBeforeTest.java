@@ -35,7 +35,8 @@ class SeenBeforeTest {
     @Test
     void theSameBytesAreFoundWithoutAnythingToSee() {
         SeenBefore seen = new SeenBefore(31);
-        Fingerprints blank = new Fingerprints("aa", Optional.empty(), Optional.empty(), List.of(), List.of());
+        Fingerprints blank =
+                new Fingerprints("aa", Optional.empty(), Optional.empty(), List.of(), List.of(), List.of());
         seen.add(7L, blank);
         assertThat(seen.find(blank)).containsExactly(new SeenBefore.Seen(7L, 0));
     }
@@ -56,9 +57,9 @@ class SeenBeforeTest {
         seen.add(7L, print(before));
         String near = HashWords.hex(flipped(before, 7));
         Optional<String> other = Optional.of(HashWords.hex(draw()));
-        assertThat(seen.find(new Fingerprints("bb", other, other, List.of(near), List.of())))
+        assertThat(seen.find(new Fingerprints("bb", other, other, List.of(near), List.of(), List.of())))
                 .containsExactly(new SeenBefore.Seen(7L, 7));
-        assertThat(seen.find(new Fingerprints("bb", other, other, List.of(), List.of(near))))
+        assertThat(seen.find(new Fingerprints("bb", other, other, List.of(), List.of(near), List.of())))
                 .containsExactly(new SeenBefore.Seen(7L, 7));
     }
 
@@ -90,6 +91,6 @@ class SeenBeforeTest {
     private static Fingerprints print(long[] hash) {
         Optional<String> hex = Optional.of(HashWords.hex(hash));
         return new Fingerprints(
-                HexFormat.of().toHexDigits((long) Arrays.hashCode(hash)), hex, hex, List.of(), List.of());
+                HexFormat.of().toHexDigits((long) Arrays.hashCode(hash)), hex, hex, List.of(), List.of(), List.of());
     }
 }

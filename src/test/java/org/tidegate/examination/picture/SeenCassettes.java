@@ -11,7 +11,7 @@ import org.tidegate.render.OneKit;
 import org.tidegate.rules.Rules;
 
 /** One drawn photo, looked into as a message's picture is, with the truth of what its crops show. */
-record SeenCassettes(OneKit photo, PictureFinding finding, List<CassetteCrop> crops) {
+record SeenCassettes(OneKit photo, PictureFinding finding, List<CassetteCrop> crops, List<float[]> written) {
 
     private static final Rules RULES = LiveRules.read();
     private static final SceneFinder SCENES = new SceneFinder(RULES.protocols(), RULES.pictures(), new MrzReader());
@@ -37,8 +37,8 @@ record SeenCassettes(OneKit photo, PictureFinding finding, List<CassetteCrop> cr
                 Optional.empty(),
                 List.of());
         Cropping cropping = new Cropping(RULES.protocols());
-        cropping.add(0, finding, image);
-        return new SeenCassettes(photo, finding, cropping.all());
+        List<float[]> written = cropping.add(0, finding, image);
+        return new SeenCassettes(photo, finding, cropping.all(), written);
     }
 
     /** What a crop shows, cut out of the truth. */
