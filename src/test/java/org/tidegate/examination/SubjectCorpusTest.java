@@ -82,7 +82,14 @@ class SubjectCorpusTest {
 
     /** Lines about the open books in the kinds and the mix of the open lines, decided before the reader was opened. */
     @ParameterizedTest
-    @CsvSource({"blind-lines-A.csv,A", "blind-lines-B.csv,B", "blind-lines-2-A.csv,A", "blind-lines-2-B.csv,B"})
+    @CsvSource({
+        "blind-lines-A.csv,A",
+        "blind-lines-B.csv,B",
+        "blind-lines-2-A.csv,A",
+        "blind-lines-2-B.csv,B",
+        "third-lines-A.csv,A",
+        "third-lines-B.csv,B"
+    })
     void readsBlindLines(String file, String book) throws IOException {
         Path tests = OPEN.resolve("appointments-" + book + ".csv");
         Needs.outside(tests);

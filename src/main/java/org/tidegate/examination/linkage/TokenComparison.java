@@ -1,10 +1,14 @@
 package org.tidegate.examination.linkage;
 
+import java.util.Arrays;
 import java.util.Set;
+import java.util.regex.Pattern;
 import org.apache.commons.text.similarity.JaroWinklerSimilarity;
 
 /** Compares two words of a name. */
 final class TokenComparison {
+
+    private static final Pattern DOUBLED = Pattern.compile("(.)\\1");
 
     private static final JaroWinklerSimilarity JARO_WINKLER = new JaroWinklerSimilarity();
 
@@ -89,7 +93,22 @@ final class TokenComparison {
         int slips = Damerau.distance(a, b, 3);
         boolean longer = slips > 1 && (a.startsWith(b) || b.startsWith(a));
         boolean near = (slips == 2 && shorter >= 7) || (shorter >= 6 && JARO_WINKLER.apply(a, b) >= 0.94);
-        return slips == 1 || (near && !longer);
+        return slips == 1 || (near && !longer) || (slips == 2 && swappedBesideDouble(a, b));
+    }
+
+    /** Muosa for Moussa: two neighbours swapped where a letter is also doubled or not, too little for another name. */
+    private static boolean swappedBesideDouble(String a, String b) {
+        String x = undoubled(a);
+        String y = undoubled(b);
+        return x.length() >= 5 && x.length() == y.length() && sameLetters(x, y) && Damerau.distance(x, y, 2) < 2;
+    }
+
+    private static String undoubled(String word) {
+        return DOUBLED.matcher(word).replaceAll("$1");
+    }
+
+    private static boolean sameLetters(String a, String b) {
+        return Arrays.equals(a.chars().sorted().toArray(), b.chars().sorted().toArray());
     }
 
     private static boolean sameInitial(NameToken a, NameToken b) {

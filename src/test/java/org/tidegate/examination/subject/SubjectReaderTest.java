@@ -42,6 +42,8 @@ class SubjectReaderTest {
             Jorun Halvik ten to ten ship's time quay | 09:20 | Jorun Halvik     | 2026-05-04T09:50 | QUAY
             Jorun Halvik 11:31 ship's time UTC+3     | 09:00 | Jorun Halvik     | 2026-05-04T09:31 |
             Jorun Halvik eight minutes past nine     | 08:40 | Jorun Halvik     | 2026-05-04T09:08 |
+            Jorun Halvik f. 19.04.2001 9:31 quay     | 09:00 | Jorun Halvik     | 2026-05-04T09:31 | QUAY
+            Halvik F. 9:31 quay                      | 09:00 | Halvik F.        | 2026-05-04T09:31 | QUAY
             """)
     void readsWhatPeopleType(String subject, String receivedUtc, String name, LocalDateTime time, String clinic) {
         SubjectReading reading = read(subject, "", receivedUtc).get(0);
