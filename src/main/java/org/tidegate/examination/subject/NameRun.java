@@ -1,9 +1,13 @@
 package org.tidegate.examination.subject;
 
+import java.util.regex.Pattern;
 import org.tidegate.rules.WordKind;
 
 /** A name that grows word by word, and what it costs to take it for one. */
 final class NameRun {
+
+    /** Jorun Halvik's test: names do not end so. */
+    private static final Pattern POSSESSIVE = Pattern.compile("(?<=\\p{L}{2})['’ʼ‘ʹ][sS]$");
 
     private static final double NOT_A_NAME = 2.6;
     private static final double CALENDAR_WORD = 0.7;
@@ -93,7 +97,8 @@ final class NameRun {
     void word(int i) {
         Token t = line.token(i);
         Meaning m = line.meaning(i);
-        text.append(text.isEmpty() ? "" : between(i)).append(t.text());
+        text.append(text.isEmpty() ? "" : between(i))
+                .append(POSSESSIVE.matcher(t.text()).replaceFirst(""));
         boolean supported = sender.names(t.key()) || NamePart.beginsLarge(line, i) && sender.bears(t.key());
         boolean particle = m.is(WordKind.PARTICLE);
         boolean suffix = m.is(WordKind.SUFFIX) && full > 0;

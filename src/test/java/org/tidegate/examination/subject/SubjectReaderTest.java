@@ -43,6 +43,8 @@ class SubjectReaderTest {
             Jorun Halvik 11:31 ship's time UTC+3     | 09:00 | Jorun Halvik     | 2026-05-04T09:31 |
             Jorun Halvik eight minutes past nine     | 08:40 | Jorun Halvik     | 2026-05-04T09:08 |
             Jorun Halvik f. 19.04.2001 9:31 quay     | 09:00 | Jorun Halvik     | 2026-05-04T09:31 | QUAY
+            My son Jorun Halvik's test 9:31 quay     | 09:00 | Jorun Halvik     | 2026-05-04T09:31 | QUAY
+            JORUN HALVIK’S LFT 9:31 QUAY             | 09:00 | JORUN HALVIK     | 2026-05-04T09:31 | QUAY
             Halvik F. 9:31 quay                      | 09:00 | Halvik F.        | 2026-05-04T09:31 | QUAY
             """)
     void readsWhatPeopleType(String subject, String receivedUtc, String name, LocalDateTime time, String clinic) {
@@ -100,7 +102,15 @@ class SubjectReaderTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"Undeliverable: your message", "see attached", "''", "Re:", "\u202e\u200b"})
+    @CsvSource({
+        "Undeliverable: your message",
+        "see attached",
+        "Lohnabrechnung April 2026",
+        "Posiedzenie zespołu 10:30",
+        "''",
+        "Re:",
+        "\u202e\u200b"
+    })
     void saysWhenThereIsNothingToRead(String subject) {
         assertThat(read(subject, "", "06:00").get(0).readable()).isFalse();
     }
