@@ -53,6 +53,27 @@ record CardLook(
         new Color(40, 30, 24), new Color(100, 60, 30), new Color(190, 160, 90), new Color(130, 130, 130)
     };
 
+    private static final List<Color> PAPERS_KEPT =
+            List.of(new Color(250, 226, 214), new Color(214, 220, 232), new Color(238, 238, 238));
+
+    private static final List<Color> HEADERS_KEPT =
+            List.of(new Color(150, 96, 20), new Color(20, 20, 24), new Color(190, 190, 70));
+
+    /** A card or, one time in four, a page. */
+    static CardLook drawn(Draws d) {
+        CardLook look = random(d.random());
+        CardLook card = new CardLook(
+                look.format,
+                look.title,
+                d.of(List.of(look.paper), PAPERS_KEPT),
+                d.of(List.of(look.header), HEADERS_KEPT),
+                look.skin,
+                look.portraitLeft,
+                look.lines,
+                look.zone);
+        return look.format == Format.ID_3 ? card.asPage() : card;
+    }
+
     static CardLook random(Random r) {
         String born = 10 + r.nextInt(18) + " " + pick(MONTHS, r) + " " + (1950 + r.nextInt(55));
         CardLook look = of(pick(GIVEN, r), pick(FAMILY, r), born, r);

@@ -1,7 +1,7 @@
 package org.tidegate.render;
 
 import java.awt.Color;
-import java.util.Random;
+import java.util.List;
 
 /**
  * How one cassette looks, millimetres from the end where the sample goes on.
@@ -40,45 +40,56 @@ record CassetteLook(
         DROP
     }
 
-    private static final Color[] BODIES = {
-        new Color(244, 243, 240),
-        new Color(250, 250, 250),
-        new Color(236, 239, 243),
-        new Color(240, 232, 226),
-        new Color(226, 236, 228),
-        new Color(226, 230, 244),
-        new Color(246, 238, 214)
-    };
+    private static final List<Color> BODIES = List.of(
+            new Color(244, 243, 240),
+            new Color(250, 250, 250),
+            new Color(236, 239, 243),
+            new Color(240, 232, 226),
+            new Color(226, 236, 228));
 
-    /** Absorbed shares of red, green and blue against green, as a colour: red-purple gold, red latex, blue latex. */
-    private static final Color[] DYES = {new Color(70, 255, 165), new Color(40, 255, 190), new Color(255, 215, 60)};
+    private static final List<Color> BODIES_KEPT =
+            List.of(new Color(226, 230, 244), new Color(246, 238, 214), new Color(228, 226, 222));
 
-    /** @param unseen draw from the ranges kept for the final measurement */
-    static CassetteLook random(Random r, double t, double c, boolean unseen) {
-        double length = 66 + 10 * r.nextDouble() + (unseen ? 2 : 0);
-        double width = 19.5 + 3.5 * r.nextDouble();
-        double windowLength = 14 + 6 * r.nextDouble();
-        double windowFrom = length * (0.36 + 0.08 * r.nextDouble());
+    /** Absorbed shares of red, green and blue against green, as a colour: red-purple gold, red latex. */
+    private static final List<Color> DYES = List.of(new Color(70, 255, 165), new Color(40, 255, 190));
+
+    /** Blue latex. */
+    private static final List<Color> DYES_KEPT = List.of(new Color(255, 215, 60), new Color(90, 255, 150));
+
+    private static final String MARKS = "ACEFHJKLMNPQRTUVWXY3479";
+
+    static CassetteLook drawn(Draws d, double t, double c) {
+        double length = d.in(66, 76, 76, 80);
+        double width = d.in(19.5, 23, 18.5, 19.5);
         return new CassetteLook(
                 length,
                 width,
-                1 + 3 * r.nextDouble(),
-                length * (0.19 + 0.05 * r.nextDouble()),
-                6 + 3 * r.nextDouble(),
-                Well.values()[r.nextInt(3)],
-                windowFrom,
-                windowLength,
-                width * (0.24 + 0.12 * r.nextDouble()),
-                0.5 + 0.7 * r.nextDouble(),
-                new double[] {0.32 + 0.08 * r.nextDouble(), 0.64 + 0.1 * r.nextDouble()},
+                d.in(1, 4),
+                length * d.in(0.19, 0.24),
+                d.in(6, 9),
+                Well.values()[d.random().nextInt(3)],
+                length * d.in(0.36, 0.44),
+                d.in(14, 20),
+                width * d.in(0.24, 0.36),
+                d.in(0.5, 1.2, 1.2, 1.5),
+                new double[] {d.in(0.32, 0.4), d.in(0.64, 0.74)},
                 t,
                 c,
-                0.7 + 0.5 * r.nextDouble(),
-                BODIES[r.nextInt(unseen ? BODIES.length : BODIES.length - 2)],
-                DYES[Math.max(0, r.nextInt(unseen ? 6 : 5) - 3)],
-                r.nextInt(8) > 0,
-                r.nextInt(6) > 0 ? "SKERRY-20" : "",
-                "");
+                d.in(0.7, 1.2),
+                d.of(BODIES, BODIES_KEPT),
+                d.of(DYES, DYES_KEPT),
+                !d.oneIn(8),
+                d.oneIn(6) ? "" : d.of(List.of("SKERRY-20", "AG TEST"), List.of("RAPID 1", "LOT 2604")),
+                d.oneIn(2) ? writing(d) : "");
+    }
+
+    private static String writing(Draws d) {
+        StringBuilder mark = new StringBuilder();
+        for (int i = 0; i < 4; i++) {
+            mark.append(MARKS.charAt(d.random().nextInt(MARKS.length())));
+        }
+        return mark + " 4.5 0" + (6 + d.random().nextInt(3)) + ":"
+                + (10 + d.random().nextInt(50));
     }
 
     /** The kit of the invented clinic. */
@@ -98,8 +109,8 @@ record CassetteLook(
                 t,
                 c,
                 0.9,
-                BODIES[0],
-                DYES[0],
+                BODIES.get(0),
+                DYES.get(0),
                 true,
                 "SKERRY-20",
                 writing);

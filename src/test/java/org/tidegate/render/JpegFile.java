@@ -1,6 +1,7 @@
 package org.tidegate.render;
 
 import java.awt.image.BufferedImage;
+import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -31,6 +32,15 @@ final class JpegFile {
                     "picture of " + image.getWidth() + " pixels does not fit " + most + " bytes");
         }
         return file;
+    }
+
+    /** The picture as it looks after compression. */
+    static BufferedImage reread(BufferedImage image, double quality) {
+        try {
+            return ImageIO.read(new ByteArrayInputStream(write(image, (float) quality)));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 
     private static byte[] write(BufferedImage image, float quality) {

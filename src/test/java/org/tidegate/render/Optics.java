@@ -54,6 +54,26 @@ record Optics(
                 0.008 + 0.022 * r.nextDouble());
     }
 
+    /** An ordinary photo that can be read; one in six with the haze of a lamp over a part of it. */
+    static Optics drawn(Draws d) {
+        boolean hazy = d.oneIn(6);
+        return new Optics(
+                d.in(0.55, 1.05, 0.45, 0.55),
+                new double[] {d.in(0.85, 1.15, 0.78, 0.85), d.in(0.8, 1.15, 1.15, 1.22)},
+                d.in(0, 0.35, 0.35, 0.42),
+                d.in(0, 2 * Math.PI),
+                d.oneIn(3) ? d.in(0, 0.45, 0.45, 0.55) : 0,
+                d.in(0.2, 0.8),
+                hazy ? d.in(0.03, 0.15) : 0,
+                d.in(0, 1),
+                d.in(0, 0.75),
+                d.in(0.05, 0.3),
+                d.in(0, 2.2, 2.2, 2.6),
+                d.oneIn(3) ? d.in(0, 3, 3, 3.5) : 0,
+                d.in(0, Math.PI),
+                d.in(0.008, 0.03, 0.03, 0.035));
+    }
+
     Optics exposed(double gain) {
         return with(gain, glare, glareX, glareY, glareRadius, defocus, motion);
     }

@@ -1,6 +1,7 @@
 package org.tidegate.render;
 
 import java.awt.Color;
+import java.util.List;
 import java.util.Random;
 
 /** A table top without end, its colour a function of the place in millimetres. */
@@ -12,14 +13,29 @@ record Table(Kind kind, Color first, Color second, double pitch, double angle, l
         CHECKED,
         STRIPED,
         CLOTH,
-        STONE
+        STONE,
+        TILED,
+        SPECKLED
     }
 
+    private static final List<Kind> ORDINARY =
+            List.of(Kind.PLAIN, Kind.WOOD, Kind.CHECKED, Kind.STRIPED, Kind.CLOTH, Kind.STONE);
+
+    private static final List<Kind> KEPT = List.of(Kind.TILED, Kind.SPECKLED, Kind.PLAIN);
+
     static Table random(Random r) {
+        return of(r, ORDINARY);
+    }
+
+    static Table drawn(Draws d) {
+        return of(d.random(), d.of(List.of(ORDINARY), List.of(KEPT)));
+    }
+
+    private static Table of(Random r, List<Kind> kinds) {
         Color first = new Color(50 + r.nextInt(190), 40 + r.nextInt(170), 30 + r.nextInt(170));
         double contrast = 0.6 + 0.3 * r.nextDouble();
         return new Table(
-                Kind.values()[r.nextInt(Kind.values().length)],
+                kinds.get(r.nextInt(kinds.size())),
                 first,
                 Paint.shade(first, contrast),
                 12 + 30 * r.nextDouble(),
@@ -37,8 +53,15 @@ record Table(Kind kind, Color first, Color second, double pitch, double angle, l
             case CHECKED -> (Math.floorMod((int) Math.floor(u / pitch) + (int) Math.floor(v / pitch), 2));
             case STRIPED -> Math.floorMod((int) Math.floor(u / pitch * 2), 3) == 0 ? 1 : 0;
             case CLOTH -> 0.3 + 0.2 * Math.sin(u * 4) * Math.sin(v * 4) + 0.2 * wave(u / 40, v / 40);
+            case TILED -> joint(u) || joint(v) ? 1 : 0.1 * wave(u / 50, v / 50);
+            case SPECKLED -> wave(u / 1.6, v / 1.6) > 0.8 ? 1 : 0;
             case STONE -> Math.pow(wave(u / 9, v / 9) * 0.6 + wave(u / 2, v / 2) * 0.4, 2);
         };
+    }
+
+    /** Between two tiles, which lie three pitches apart. */
+    private boolean joint(double place) {
+        return place - 3 * pitch * Math.floor(place / (3 * pitch)) < 2.5;
     }
 
     /** sRGB 0–255: red, green, blue. */

@@ -31,7 +31,10 @@ final class SceneTally {
 
     /** @return what went wrong, in words */
     List<String> add(TestScene truth) {
-        SceneReader.Scene seen = finder.read(FinePicture.of(truth.image()));
+        return add(truth, finder.read(FinePicture.of(truth.image())));
+    }
+
+    private synchronized List<String> add(TestScene truth, SceneReader.Scene seen) {
         List<CassetteFinding> cassettes = seen.cassettes();
         List<String> wrong = new ArrayList<>();
         pictures++;
