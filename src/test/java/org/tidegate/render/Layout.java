@@ -106,7 +106,7 @@ final class Layout {
         return false;
     }
 
-    /** A finger or two over the end of a thing where the participant holds it: of a cassette the end away from well and window. */
+    /** A finger or two over the end of a thing, where the participant holds it, and over nothing else: of a cassette the end away from the well. */
     void hold(int index, boolean cassette, double[] skin) {
         Placed t = things.get(index);
         double end = cassette || draws.oneIn(2) ? 1 : -1;
@@ -116,8 +116,23 @@ final class Layout {
             double across = many == 1 ? draws.in(-0.4, 0.4) : i - 0.5;
             double[] tip = at(t, end * (1 - 2 * in / t.widthMm()), across);
             double[] out = at(t, end * (1 + 2 * 160 / t.widthMm()), across + draws.in(-0.5, 0.5));
-            fingers.add(new Stage.Finger(out[0], out[1], tip[0], tip[1], draws.in(6, 9), skin));
+            Stage.Finger finger = new Stage.Finger(out[0], out[1], tip[0], tip[1], draws.in(6, 9), skin);
+            if (things.stream().noneMatch(other -> other != t && hides(finger, other))) {
+                fingers.add(finger);
+            }
         }
+    }
+
+    private static boolean hides(Stage.Finger finger, Placed thing) {
+        for (double along : ASIDE) {
+            for (double across : ASIDE) {
+                double[] place = at(thing, along, across);
+                if (finger.outside(place[0], place[1]) < 1) {
+                    return true;
+                }
+            }
+        }
+        return false;
     }
 
     List<Placed> things() {

@@ -32,7 +32,7 @@ record Body(Quad outline, Box window, double windowQuality, double well, double 
 
     private static final int LENGTH = 340;
     private static final double[] STANDS_OUT = {0.05, 0.09, 0.15, 0.25};
-    private static final double PLAIN = 0.25;
+    static final double PLAIN = 0.25;
     private static final double MARGIN = 0.07;
 
     /** Darkest a membrane may be against the body, and so told from print and holes. */
@@ -49,11 +49,17 @@ record Body(Quad outline, Box window, double windowQuality, double well, double 
     /** Plain share below which something is a printed page: nothing is looked for twice there. */
     static final double PAGE = 0.86;
 
+    /** Plain share below which something is none, whatever lies on it. */
+    static final double CLUTTERED = 0.6;
+
     /** Share of the picture's longer side from which something is looked at twice: a row of blurred print is smaller. */
     private static final double LARGE = 0.18;
 
     /** What a well counts that was only told by one side being darker than the other. */
     private static final double GUESSED = 0.4;
+
+    /** From here on a window that was seen as a whole is not given up for a part of it. */
+    private static final double TRUSTED = 0.6;
 
     /** Half of a rim's usual thickness in pixels: a rim is found by its middle. */
     private static final int RIM = 2;
@@ -72,6 +78,10 @@ record Body(Quad outline, Box window, double windowQuality, double well, double 
         int height() {
             return bottom - top + 1;
         }
+
+        boolean covers(Seen other) {
+            return left <= other.left + RIM && right >= other.right - RIM && width() > other.width();
+        }
     }
 
     static Optional<Body> read(Quad quad, Pixels image) {
@@ -87,7 +97,10 @@ record Body(Quad outline, Box window, double windowQuality, double well, double 
         double plain = surface.plainShare(PLAIN);
         boolean again = plain > PAGE && quad.length() > LARGE * Math.max(image.width(), image.height());
         if (again && window.map(Seen::quality).orElse(0.0) < SURE) {
-            window = better(window, byRim(surface).stream());
+            Optional<Seen> region = window.filter(w -> w.quality() > TRUSTED);
+            window = better(
+                    window,
+                    byRim(surface).filter(rim -> region.map(w -> !w.covers(rim)).orElse(true)).stream());
         }
         Optional<Seen> besideWindow = well;
         return window.map(w -> body(quad, surface, again, w, besideWindow, plain));

@@ -22,6 +22,10 @@ public final class CassetteFinder {
     private static final double LONGEST = 5.8;
     private static final int LEAST_LENGTH = 60;
     private static final int MOST_CANDIDATES = 40;
+
+    /** Length in pixels at which a glance tells checks and print from a body. */
+    private static final int GLANCE = 85;
+
     private static final double OVERLAP = 0.3;
 
     /** Nothing better is looked for in the place of such a one. */
@@ -29,6 +33,18 @@ public final class CassetteFinder {
 
     /** Plain share from which something may well be a cassette. */
     private static final double CASSETTE = 0.93;
+
+    /** The same of one whose window, well and lines are plain to see: fingers and handwriting may hide the rest. */
+    private static final double HELD = 0.75;
+
+    private static final double PLAIN_TO_SEE = 0.75;
+
+    /** A membrane is white: how light it is against the brightest of the picture, even in a shadow. */
+    private static final double BRIGHTEST = 0.99;
+
+    private static final double SHADED = 0.3;
+
+    private static final double LIT = 0.42;
 
     /** Light shares of a strip below which it is print, and from which it may well be a membrane. */
     private static final double PRINTED = 0.6;
@@ -76,7 +92,19 @@ public final class CassetteFinder {
         }
     }
 
-    private CassetteFinder() {}
+    private record Glance(QuadSearch.Found found, Surface surface) {}
+
+    private final Pixels image;
+    private final List<Protocol> kits;
+    private final PictureRules rules;
+    private final int brightest;
+
+    private CassetteFinder(Pixels image, List<Protocol> kits, PictureRules rules) {
+        this.image = image;
+        this.kits = kits;
+        this.rules = rules;
+        this.brightest = image.green(BRIGHTEST);
+    }
 
     /**
      * @param image upright, at most about 1,600 pixels on its longer side
@@ -90,13 +118,15 @@ public final class CassetteFinder {
 
     static List<CassetteFinding> find(
             Pixels image, List<QuadSearch.Found> quads, List<Protocol> kits, PictureRules rules) {
+        return new CassetteFinder(image, kits, rules).among(quads);
+    }
+
+    private List<CassetteFinding> among(List<QuadSearch.Found> quads) {
         List<Candidate> candidates = new ArrayList<>();
-        Stream.concat(fromInside(image, kits), quads.stream())
-                .filter(f -> f.quad().aspect() >= SHORTEST && f.quad().aspect() <= LONGEST)
-                .filter(f -> f.quad().length() >= LEAST_LENGTH)
+        Stream.concat(elongated(fromInside()), lightest(elongated(quads.stream())))
                 .limit(MOST_CANDIDATES)
                 .filter(f -> candidates.stream().noneMatch(c -> c.confidence() >= CERTAIN && c.covers(f.quad())))
-                .forEach(f -> candidate(f, image, kits, rules).ifPresent(candidates::add));
+                .forEach(f -> candidate(f).ifPresent(candidates::add));
         List<Candidate> kept = new ArrayList<>();
         for (Candidate c : supported(candidates)) {
             if (kept.stream().noneMatch(k -> k.covers(c.body().outline()))) {
@@ -107,6 +137,20 @@ public final class CassetteFinder {
                 .filter(c -> c.confidence() >= rules.cassetteAt())
                 .map(CassetteFinder::finding)
                 .toList();
+    }
+
+    private static Stream<QuadSearch.Found> elongated(Stream<QuadSearch.Found> found) {
+        return found.filter(f -> f.quad().aspect() >= SHORTEST && f.quad().aspect() <= LONGEST)
+                .filter(f -> f.quad().length() >= LEAST_LENGTH);
+    }
+
+    /** White things first, and none that are all checks or print: a patterned table is full of outlines. */
+    private Stream<QuadSearch.Found> lightest(Stream<QuadSearch.Found> found) {
+        return found.map(f -> new Glance(f, Surface.of(f.quad(), image, GLANCE, GLANCE / 3)))
+                .filter(g -> g.surface().plainShare(Body.PLAIN) >= Body.CLUTTERED)
+                .sorted(Comparator.comparingDouble((Glance g) -> g.surface().white())
+                        .reversed())
+                .map(Glance::found);
     }
 
     /** An outline from inside knows the window better, one from outside the body: most certain first. */
@@ -121,7 +165,7 @@ public final class CassetteFinder {
                 .toList();
     }
 
-    private static Stream<QuadSearch.Found> fromInside(Pixels image, List<Protocol> kits) {
+    private Stream<QuadSearch.Found> fromInside() {
         Pixels small = image.shrunkTo(QuadSearch.SIDE);
         double scale = image.scaleOver(small);
         return RingSearch.in(
@@ -135,14 +179,12 @@ public final class CassetteFinder {
                 c.body().outline().corners(), Optional.of(c.kit().kit()), c.confidence(), c.lines());
     }
 
-    private static Optional<Candidate> candidate(
-            QuadSearch.Found found, Pixels image, List<Protocol> kits, PictureRules rules) {
-        return Body.read(found.quad(), image)
-                .flatMap(body -> nearest(body, kits).map(kit -> judged(found, body, kit, image, rules)));
+    private Optional<Candidate> candidate(QuadSearch.Found found) {
+        return Body.read(found.quad(), image).flatMap(body -> nearest(body).map(kit -> judged(found, body, kit)));
     }
 
     /** The kit whose proportions and window place are nearest. */
-    private static Optional<Protocol> nearest(Body body, List<Protocol> kits) {
+    private Optional<Protocol> nearest(Body body) {
         return kits.stream().min(Comparator.comparingDouble(kit -> misfit(body, kit.cassette())));
     }
 
@@ -155,7 +197,7 @@ public final class CassetteFinder {
         return Math.abs(body.window().centreU() - (shape.windowFrom() + shape.windowTo()) / 2);
     }
 
-    private static Candidate judged(QuadSearch.Found found, Body body, Protocol kit, Pixels image, PictureRules rules) {
+    private Candidate judged(QuadSearch.Found found, Body body, Protocol kit) {
         Strip strip = Strip.in(body, image);
         Map<String, Line> lines = strip.lines(kit.cassette(), rules.lineAt());
         boolean anyLine = lines.values().stream().anyMatch(l -> l.present() && l.strength() > 2 * rules.lineAt());
@@ -165,7 +207,11 @@ public final class CassetteFinder {
                 + (anyLine ? 0.25 : 0)
                 + Body.within(found.fit(), 0.84, 0.96, 2, 3) * 0.1;
         double aspect = body.outline().aspect() / kit.cassette().aspect();
-        double likeness = Body.within(body.plain(), Body.PAGE, CASSETTE, 2, 3)
+        boolean unmistakable = anyLine && body.well() == 1 && body.windowQuality() > PLAIN_TO_SEE && noise < CALM / 2;
+        double likeness = (unmistakable
+                        ? Body.within(body.plain(), Body.CLUTTERED, HELD, 2, 3)
+                        : Body.within(body.plain(), Body.PAGE, CASSETTE, 2, 3))
+                * Body.within(strip.light() / Math.max(1, brightest), SHADED, LIT, 2, 3)
                 * Body.within(strip.lightShare(), PRINTED, MEMBRANE, 2, 3)
                 * (1 - Body.within(noise, CALM, RESTLESS, 2, 3))
                 * Body.within(outOfPlace(body, kit.cassette()), -2, -1, IN_PLACE, OUT_OF_PLACE)

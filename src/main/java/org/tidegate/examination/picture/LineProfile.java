@@ -53,10 +53,15 @@ public final class LineProfile {
 
     /** Share of the places that are not darker than the light ones by more than so much (relative). */
     double lightShare(double within) {
+        double level = (1 - within) * light();
+        return (double) Arrays.stream(mean).filter(v -> v >= level).count() / mean.length;
+    }
+
+    /** How light the membrane is: four fifths of the places are darker. */
+    double light() {
         double[] sorted = mean.clone();
         Arrays.sort(sorted);
-        double level = (1 - within) * sorted[sorted.length * 8 / 10];
-        return (double) Arrays.stream(mean).filter(v -> v >= level).count() / mean.length;
+        return sorted[sorted.length * 8 / 10];
     }
 
     /** Contrast of the place against the membrane on both sides of it; negative where it is lighter. */

@@ -73,6 +73,19 @@ record Pixels(int width, int height, int[] rgb) {
         return luma;
     }
 
+    /** Green, 0–255, that the given share of the picture does not exceed. */
+    int green(double share) {
+        int[] counts = new int[256];
+        for (int p : rgb) {
+            counts[(p >> 8) & 255]++;
+        }
+        int level = 0;
+        for (long below = counts[0]; below < share * rgb.length && level < 255; below += counts[level]) {
+            level++;
+        }
+        return level;
+    }
+
     /** Value of a channel between pixels, bilinear; places outside repeat the border. */
     double sample(double x, double y, int shift) {
         double cx = Math.max(0, Math.min(width - 1.001, x));

@@ -46,24 +46,35 @@ final class Strip {
         for (int i = 0; i < whole.rgb().length; i++) {
             light[i % LENGTH] += ((whole.rgb()[i] >> GREEN) & 255) / (double) HEIGHT;
         }
-        double[] sorted = light.clone();
-        Arrays.sort(sorted);
-        double level = MEMBRANE * sorted[LENGTH * 8 / 10];
         int most = (int) (RIM * LENGTH);
+        double first = level(light, 0, LENGTH / 3);
         int from = 0;
-        while (from < most && light[from] < level) {
+        while (from < most && light[from] < first) {
             from++;
         }
+        double last = level(light, LENGTH - LENGTH / 3, LENGTH);
         int to = LENGTH - 1;
-        while (to > LENGTH - 1 - most && light[to] < level) {
+        while (to > LENGTH - 1 - most && light[to] < last) {
             to--;
         }
         return new double[] {(from + 3.0) / LENGTH, (to - 2.0) / LENGTH};
     }
 
+    /** How light the membrane is at least within that part: light may fall off along the strip. */
+    private static double level(double[] light, int from, int to) {
+        double[] part = Arrays.copyOfRange(light, from, to);
+        Arrays.sort(part);
+        return MEMBRANE * part[part.length * 8 / 10];
+    }
+
     /** Share of the length that is as light as the membrane: lines take little of it, print much. */
     double lightShare() {
         return green.lightShare(LIGHT);
+    }
+
+    /** Green of the membrane, 0–255. */
+    double light() {
+        return green.light();
     }
 
     /** Each line of the kit where it should be. */

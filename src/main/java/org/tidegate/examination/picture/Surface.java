@@ -11,6 +11,7 @@ final class Surface {
     private final float[] difference;
     private final float[] green;
     private final Plane light;
+    private final double white;
 
     private Surface(Pixels pixels) {
         this.pixels = pixels;
@@ -23,6 +24,7 @@ final class Surface {
         Plane pg = Plane.fit(g, w, h);
         Plane pb = Plane.fit(b, w, h);
         this.light = pg;
+        this.white = Math.min(pr.at(0.5, 0.5), Math.min(pg.at(0.5, 0.5), pb.at(0.5, 0.5)));
         this.green = g;
         this.difference = new float[r.length];
         for (int y = 0; y < h; y++) {
@@ -65,6 +67,11 @@ final class Surface {
     /** Green of the surface's main colour there, 0–255. */
     double lightAt(double x, double y) {
         return light.at((x + 0.5) / width(), (y + 0.5) / height());
+    }
+
+    /** How light and colourless the main colour is: its weakest channel in the middle, 0–255. */
+    double white() {
+        return white;
     }
 
     float green(int x, int y) {

@@ -24,6 +24,11 @@ final class ThinDark {
         return closed;
     }
 
+    /** Every mark thicker by so many pixels on each side. */
+    static float[] widened(float[] marks, int w, int h, int by) {
+        return extreme(marks, w, h, by, 1);
+    }
+
     /** Largest value (sign 1) or smallest (sign −1) of the square around each place. */
     private static float[] extreme(float[] values, int w, int h, int reach, int sign) {
         float[] rows = new float[values.length];

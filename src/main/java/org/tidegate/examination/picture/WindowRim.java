@@ -23,6 +23,9 @@ final class WindowRim {
 
     private static final int STEP = 2;
 
+    /** How far a rim may leave its straight line, pixels: outlines of bodies are not exact. */
+    private static final int ASKEW = 2;
+
     /** Where a window may lie and how long it may be, shares of the body's length and breadth. */
     private static final double[] STARTS = {0.2, 0.62};
 
@@ -65,7 +68,8 @@ final class WindowRim {
         for (int i = 0; i < dark.length; i++) {
             dark[i] = Math.max(0, Math.min(FULL, dark[i] - noise)) / FULL;
         }
-        return Optional.ofNullable(new WindowRim(dark, w, h).best()).filter(f -> f.seen() >= LEAST_SEEN);
+        float[] tolerant = ThinDark.widened(dark, w, h, ASKEW);
+        return Optional.ofNullable(new WindowRim(tolerant, w, h).best()).filter(f -> f.seen() >= LEAST_SEEN);
     }
 
     private @Nullable Found best() {
