@@ -38,9 +38,6 @@ record Body(Quad outline, Box window, double windowQuality, double well, double 
     /** Darkest a membrane may be against the body, and so told from print and holes. */
     private static final double MEMBRANE_LIGHT = 0.72;
 
-    /** Below this a window is also looked for by its rim alone. */
-    private static final double SURE = 0.97;
-
     /** Share of a rim that must be seen on each side, and from which on nothing is missing. */
     private static final double RIM_FROM = 0.5;
 
@@ -58,7 +55,7 @@ record Body(Quad outline, Box window, double windowQuality, double well, double 
     /** What a well counts that was only told by one side being darker than the other. */
     private static final double GUESSED = 0.4;
 
-    /** From here on a window that was seen as a whole is not given up for a part of it. */
+    /** From here on a rim tells best where the window ends: print and handwriting beside it run into what else is seen of it. */
     private static final double TRUSTED = 0.6;
 
     /** Half of a rim's usual thickness in pixels: a rim is found by its middle. */
@@ -78,10 +75,6 @@ record Body(Quad outline, Box window, double windowQuality, double well, double 
         int height() {
             return bottom - top + 1;
         }
-
-        boolean covers(Seen other) {
-            return left <= other.left + RIM && right >= other.right - RIM && width() > other.width();
-        }
     }
 
     static Optional<Body> read(Quad quad, Pixels image) {
@@ -94,13 +87,12 @@ record Body(Quad outline, Box window, double windowQuality, double well, double 
             window = better(window, features.stream().map(r -> Seen.of(r, windowQuality(r, surface))));
             well = better(well, features.stream().map(r -> Seen.of(r, wellQuality(r, surface))));
         }
+        Optional<Seen> regions = window;
         double plain = surface.plainShare(PLAIN);
-        boolean again = plain > PAGE && quad.length() > LARGE * Math.max(image.width(), image.height());
-        if (again && window.map(Seen::quality).orElse(0.0) < SURE) {
-            Optional<Seen> region = window.filter(w -> w.quality() > TRUSTED);
-            window = better(
-                    window,
-                    byRim(surface).filter(rim -> region.map(w -> !w.covers(rim)).orElse(true)).stream());
+        boolean again = plain > CLUTTERED && quad.length() > LARGE * Math.max(image.width(), image.height());
+        if (again) {
+            Optional<Seen> rim = byRim(surface);
+            window = rim.filter(r -> r.quality() > TRUSTED).or(() -> better(regions, rim.stream()));
         }
         Optional<Seen> besideWindow = well;
         return window.map(w -> body(quad, surface, again, w, besideWindow, plain));
@@ -136,7 +128,7 @@ record Body(Quad outline, Box window, double windowQuality, double well, double 
     }
 
     private static Optional<Seen> byRim(Surface s) {
-        return WindowRim.in(s.pixels()).map(f -> {
+        return WindowRim.in(s).map(f -> {
             Seen all = new Seen(f.left() - RIM, f.top() - RIM, f.right() + RIM, f.bottom() + RIM, 0);
             double quality = windowShape(all, s) * within(f.seen(), RIM_FROM, RIM_FULL, 2, 3);
             return new Seen(all.left(), all.top(), all.right(), all.bottom(), quality);

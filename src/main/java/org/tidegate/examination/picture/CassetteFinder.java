@@ -27,6 +27,7 @@ public final class CassetteFinder {
     private static final int GLANCE = 85;
 
     private static final double OVERLAP = 0.3;
+    private static final double TINY = 0.5;
 
     /** Nothing better is looked for in the place of such a one. */
     private static final double CERTAIN = 0.94;
@@ -87,6 +88,11 @@ public final class CassetteFinder {
                     && body.outline().sharedWith(other.body().outline()) >= SAME_BODY;
         }
 
+        /** Cassettes of one picture are about as large: less is print. */
+        boolean isTinyBeside(Candidate other) {
+            return body.outline().length() < TINY * other.body().outline().length();
+        }
+
         boolean covers(Quad other) {
             return body.outline().sharedWith(other) > OVERLAP;
         }
@@ -129,7 +135,7 @@ public final class CassetteFinder {
                 .forEach(f -> candidate(f).ifPresent(candidates::add));
         List<Candidate> kept = new ArrayList<>();
         for (Candidate c : supported(candidates)) {
-            if (kept.stream().noneMatch(k -> k.covers(c.body().outline()))) {
+            if (kept.stream().noneMatch(k -> k.covers(c.body().outline()) || c.isTinyBeside(k))) {
                 kept.add(c);
             }
         }

@@ -10,8 +10,7 @@ final class Surface {
     private final Pixels pixels;
     private final float[] difference;
     private final float[] green;
-    private final Plane light;
-    private final double white;
+    private final Plane[] light;
 
     private Surface(Pixels pixels) {
         this.pixels = pixels;
@@ -23,8 +22,7 @@ final class Surface {
         Plane pr = Plane.fit(r, w, h);
         Plane pg = Plane.fit(g, w, h);
         Plane pb = Plane.fit(b, w, h);
-        this.light = pg;
-        this.white = Math.min(pr.at(0.5, 0.5), Math.min(pg.at(0.5, 0.5), pb.at(0.5, 0.5)));
+        this.light = new Plane[] {pr, pg, pb};
         this.green = g;
         this.difference = new float[r.length];
         for (int y = 0; y < h; y++) {
@@ -41,7 +39,11 @@ final class Surface {
     }
 
     static Surface of(Quad quad, Pixels image, int width, int height) {
-        return new Surface(Homography.toQuad(quad).rectify(image, width, height));
+        return of(Homography.toQuad(quad).rectify(image, width, height));
+    }
+
+    static Surface of(Pixels upright) {
+        return new Surface(upright);
     }
 
     static Surface of(Pixels straight) {
@@ -66,12 +68,33 @@ final class Surface {
 
     /** Green of the surface's main colour there, 0–255. */
     double lightAt(double x, double y) {
-        return light.at((x + 0.5) / width(), (y + 0.5) / height());
+        return light[1].at((x + 0.5) / width(), (y + 0.5) / height());
     }
 
     /** How light and colourless the main colour is: its weakest channel in the middle, 0–255. */
     double white() {
-        return white;
+        return Math.min(light[0].at(0.5, 0.5), Math.min(light[1].at(0.5, 0.5), light[2].at(0.5, 0.5)));
+    }
+
+    /** How much alike the three channels are darkened at each place, 0–1: a rim or shadow takes of all of them, a dye mostly of some. */
+    float[] neutrality() {
+        int w = width();
+        float[] least = new float[difference.length];
+        float[] most = new float[difference.length];
+        Arrays.fill(least, 1);
+        for (int c = 0; c < light.length; c++) {
+            float[] channel = EdgeMap.smooth(pixels.channel(c), w, height());
+            for (int i = 0; i < channel.length; i++) {
+                double expected = light[c].at((i % w + 0.5) / w, (Math.floorDiv(i, w) + 0.5) / height());
+                float drop = (float) (1 - channel[i] / Math.max(20, expected));
+                least[i] = Math.min(least[i], drop);
+                most[i] = Math.max(most[i], drop);
+            }
+        }
+        for (int i = 0; i < least.length; i++) {
+            least[i] = most[i] <= 0 ? 0 : Math.max(0, least[i] / most[i]);
+        }
+        return least;
     }
 
     float green(int x, int y) {

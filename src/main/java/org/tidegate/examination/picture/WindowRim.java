@@ -6,7 +6,7 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * Finds a result window by its rim alone: a rectangle about the middle line of an upright body whose four sides are thinner and darker than what
- * lies on either side of them. Sees windows whose membrane is as light as the body, and whose rim is too faint or too blurred to hang together.
+ * lies on either side of them, and grey: a line of dye across the membrane is no side. Sees windows whose membrane is as light as the body, and whose rim is too faint or too blurred to hang together.
  */
 final class WindowRim {
 
@@ -19,7 +19,12 @@ final class WindowRim {
     private static final double LEAST_SEEN = 0.5;
 
     /** Longer is better by so much: a line across the membrane is no end of the window. */
-    private static final double FOR_LENGTH = 0.6;
+    private static final double FOR_LENGTH = 0.4;
+
+    /** Alikeness of the channels up to which something is a dyed line, and from which on it is a rim in full. */
+    private static final float DYED = 0.35f;
+
+    private static final float GREY = 0.6f;
 
     private static final int STEP = 2;
 
@@ -32,6 +37,7 @@ final class WindowRim {
     private static final double[] LENGTHS = {0.15, 0.4};
     private static final double[] TOPS = {0.12, 0.42};
     private static final double[] MIDDLES = {0.4, 0.6};
+    private static final double[] CENTRES = {0.28, 0.72};
 
     /** @param seen share of the rim that was seen on its weakest side, 0–1 */
     record Found(int left, int top, int right, int bottom, double seen) {}
@@ -57,16 +63,18 @@ final class WindowRim {
         }
     }
 
-    static Optional<Found> in(Pixels upright) {
-        int w = upright.width();
-        int h = upright.height();
-        float[] luma = EdgeMap.smooth(upright.luma(), w, h);
+    static Optional<Found> in(Surface surface) {
+        int w = surface.width();
+        int h = surface.height();
+        float[] luma = EdgeMap.smooth(surface.pixels().luma(), w, h);
         float[] dark = ThinDark.of(luma, w, h, (int) Math.round(REACH * w));
         float[] sorted = dark.clone();
         Arrays.sort(sorted);
         float noise = sorted[sorted.length / 2];
+        float[] neutrality = surface.neutrality();
         for (int i = 0; i < dark.length; i++) {
-            dark[i] = Math.max(0, Math.min(FULL, dark[i] - noise)) / FULL;
+            float colourless = Math.max(0, Math.min(1, (neutrality[i] - DYED) / (GREY - DYED)));
+            dark[i] = colourless * Math.max(0, Math.min(FULL, dark[i] - noise)) / FULL;
         }
         float[] tolerant = ThinDark.widened(dark, w, h, ASKEW);
         return Optional.ofNullable(new WindowRim(tolerant, w, h).best()).filter(f -> f.seen() >= LEAST_SEEN);
@@ -90,6 +98,9 @@ final class WindowRim {
             }
             for (int length = (int) (LENGTHS[0] * w); length < LENGTHS[1] * w && left + length < w; length += STEP) {
                 int right = left + length;
+                if (left + right < 2 * CENTRES[0] * w || left + right > 2 * CENTRES[1] * w) {
+                    continue;
+                }
                 double seen = Math.min(
                         Math.min(side(left, top, bottom), side(right, top, bottom)),
                         Math.min(edge(top, left, right), edge(bottom, left, right)));
