@@ -53,9 +53,9 @@ public final class CassetteFinder {
     private static final double MEMBRANE = 0.76;
 
     /** Unrest along a strip up to which it may well be a membrane, and from which on it is print. */
-    private static final double CALM = 0.05;
+    private static final double CALM = 0.02;
 
-    private static final double RESTLESS = 0.1;
+    private static final double RESTLESS = 0.06;
 
     /** Shared part and likeness in area from which two outlines are drafts of one body, so that what either saw of its parts counts for both. */
     private static final double SAME_BODY = 0.85;
@@ -68,17 +68,19 @@ public final class CassetteFinder {
     private static final double OUT_OF_PLACE = 0.2;
 
     /**
-     * @param parts what was seen of window, well and lines, 0–1
+     * @param ownParts what was seen of window, well and lines, 0–1
+     * @param parts the same by any draft of the body
      * @param likeness how much surface, membrane and proportions are a cassette's, 0–1
      */
-    private record Candidate(Body body, Protocol kit, Map<String, Line> lines, double parts, double likeness) {
+    private record Candidate(
+            Body body, Protocol kit, Map<String, Line> lines, double ownParts, double parts, double likeness) {
 
         double confidence() {
             return parts * (0.4 + 0.6 * likeness);
         }
 
         Candidate with(double otherParts) {
-            return new Candidate(body, kit, lines, Math.max(parts, otherParts), likeness);
+            return new Candidate(body, kit, lines, ownParts, Math.max(parts, otherParts), likeness);
         }
 
         boolean isDraftOf(Candidate other) {
@@ -86,6 +88,13 @@ public final class CassetteFinder {
             double others = other.body().outline().area();
             return Math.min(mine, others) >= SAME_AREA * Math.max(mine, others)
                     && body.outline().sharedWith(other.body().outline()) >= SAME_BODY;
+        }
+
+        /** How plainly its own parts were seen, whatever others saw. */
+        double clarity() {
+            double noise =
+                    lines.values().stream().mapToDouble(Line::noise).min().orElse(0);
+            return ownParts * body.plain() - noise;
         }
 
         /** Cassettes of one picture are about as large: less is print. */
@@ -141,7 +150,7 @@ public final class CassetteFinder {
         }
         return kept.stream()
                 .filter(c -> c.confidence() >= rules.cassetteAt())
-                .map(CassetteFinder::finding)
+                .map(c -> finding(c, clearest(c, candidates)))
                 .toList();
     }
 
@@ -180,9 +189,20 @@ public final class CassetteFinder {
                 .map(q -> new QuadSearch.Found(q.scaled(scale), 0.9, 1));
     }
 
-    private static CassetteFinding finding(Candidate c) {
+    /** The draft of that body whose lines are to be believed. */
+    private static Candidate clearest(Candidate kept, List<Candidate> drafts) {
+        return drafts.stream()
+                .filter(kept::isDraftOf)
+                .max(Comparator.comparingDouble(Candidate::clarity))
+                .orElse(kept);
+    }
+
+    private static CassetteFinding finding(Candidate c, Candidate clearest) {
         return new CassetteFinding(
-                c.body().outline().corners(), Optional.of(c.kit().kit()), c.confidence(), c.lines());
+                clearest.body().outline().corners(),
+                Optional.of(clearest.kit().kit()),
+                c.confidence(),
+                clearest.lines());
     }
 
     private Optional<Candidate> candidate(QuadSearch.Found found) {
@@ -213,15 +233,15 @@ public final class CassetteFinder {
                 + (anyLine ? 0.25 : 0)
                 + Body.within(found.fit(), 0.84, 0.96, 2, 3) * 0.1;
         double aspect = body.outline().aspect() / kit.cassette().aspect();
-        boolean unmistakable = anyLine && body.well() == 1 && body.windowQuality() > PLAIN_TO_SEE && noise < CALM / 2;
+        boolean unmistakable = anyLine && body.well() == 1 && body.windowQuality() > PLAIN_TO_SEE && noise < CALM;
         double likeness = (unmistakable
                         ? Body.within(body.plain(), Body.CLUTTERED, HELD, 2, 3)
                         : Body.within(body.plain(), Body.PAGE, CASSETTE, 2, 3))
-                * Body.within(strip.light() / Math.max(1, brightest), SHADED, LIT, 2, 3)
+                * Body.within(strip.white() / Math.max(1, brightest), SHADED, LIT, 2, 3)
                 * Body.within(strip.lightShare(), PRINTED, MEMBRANE, 2, 3)
                 * (1 - Body.within(noise, CALM, RESTLESS, 2, 3))
                 * Body.within(outOfPlace(body, kit.cassette()), -2, -1, IN_PLACE, OUT_OF_PLACE)
                 * Body.within(aspect, 0.62, 0.72, 1.5, 1.75);
-        return new Candidate(body, kit, lines, parts, likeness);
+        return new Candidate(body, kit, lines, parts, parts, likeness);
     }
 }

@@ -21,13 +21,16 @@ final class Strip {
     private static final double LIGHT = 0.14;
     private static final int GREEN = 8;
     private static final int RED = 16;
+    private static final int BLUE = 0;
 
     private final LineProfile green;
     private final LineProfile red;
+    private final LineProfile blue;
 
     private Strip(Pixels pixels) {
         this.green = LineProfile.of(pixels, GREEN);
         this.red = LineProfile.of(pixels, RED);
+        this.blue = LineProfile.of(pixels, BLUE);
     }
 
     static Strip in(Body body, Pixels image) {
@@ -72,9 +75,9 @@ final class Strip {
         return green.lightShare(LIGHT);
     }
 
-    /** Green of the membrane, 0–255. */
-    double light() {
-        return green.light();
+    /** How light and colourless the membrane is: its weakest channel, 0–255. */
+    double white() {
+        return Math.min(green.light(), Math.min(red.light(), blue.light()));
     }
 
     /** Each line of the kit where it should be. */
