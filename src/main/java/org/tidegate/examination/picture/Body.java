@@ -172,7 +172,7 @@ record Body(Quad outline, Box window, double windowQuality, double well, double 
         double aspect = (double) r.width() / r.height();
         double fill = (Hull.area(r.hull()) + r.width() + r.height()) / ((r.width() + 1.0) * (r.height() + 1.0));
         double offMiddle = Math.abs((r.top() + r.bottom() + 1) / 2.0 / s.height() - 0.5);
-        return within(breadth, 0.14, 0.22, 0.7, 0.85)
+        return within(breadth, 0.18, 0.26, 0.7, 0.85)
                 * within(aspect, 0.6, 0.8, 1.25, 1.7)
                 * within(fill, 0.66, 0.74, 2, 3)
                 * within(offMiddle, -1, -0.5, 0.1, 0.22);

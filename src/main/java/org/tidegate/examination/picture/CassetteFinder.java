@@ -32,6 +32,8 @@ public final class CassetteFinder {
     /** Nothing better is looked for in the place of such a one. */
     private static final double CERTAIN = 0.94;
 
+    private static final double CLEAR = 0.9;
+
     /** Plain share from which something may well be a cassette. */
     private static final double CASSETTE = 0.93;
 
@@ -53,9 +55,9 @@ public final class CassetteFinder {
     private static final double MEMBRANE = 0.76;
 
     /** Unrest along a strip up to which it may well be a membrane, and from which on it is print. */
-    private static final double CALM = 0.02;
+    private static final double CALM = 0.04;
 
-    private static final double RESTLESS = 0.06;
+    private static final double RESTLESS = 0.08;
 
     /** Shared part and likeness in area from which two outlines are drafts of one body, so that what either saw of its parts counts for both. */
     private static final double SAME_BODY = 0.85;
@@ -140,7 +142,8 @@ public final class CassetteFinder {
         List<Candidate> candidates = new ArrayList<>();
         Stream.concat(elongated(fromInside()), lightest(elongated(quads.stream())))
                 .limit(MOST_CANDIDATES)
-                .filter(f -> candidates.stream().noneMatch(c -> c.confidence() >= CERTAIN && c.covers(f.quad())))
+                .filter(f -> candidates.stream()
+                        .noneMatch(c -> c.confidence() >= CERTAIN && c.clarity() >= CLEAR && c.covers(f.quad())))
                 .forEach(f -> candidate(f).ifPresent(candidates::add));
         List<Candidate> kept = new ArrayList<>();
         for (Candidate c : supported(candidates)) {
@@ -227,13 +230,14 @@ public final class CassetteFinder {
         Strip strip = Strip.in(body, image);
         Map<String, Line> lines = strip.lines(kit.cassette(), rules.lineAt());
         boolean anyLine = lines.values().stream().anyMatch(l -> l.present() && l.strength() > 2 * rules.lineAt());
+        boolean dyed = anyLine && strip.showsDye(kit.cassette(), 2 * rules.lineAt());
         double noise = lines.values().stream().mapToDouble(Line::noise).min().orElse(0);
         double parts = 0.4 * body.windowQuality()
                 + 0.25 * body.well()
-                + (anyLine ? 0.25 : 0)
+                + (dyed ? 0.25 : anyLine ? 0.1 : 0)
                 + Body.within(found.fit(), 0.84, 0.96, 2, 3) * 0.1;
         double aspect = body.outline().aspect() / kit.cassette().aspect();
-        boolean unmistakable = anyLine && body.well() == 1 && body.windowQuality() > PLAIN_TO_SEE && noise < CALM;
+        boolean unmistakable = dyed && body.well() == 1 && body.windowQuality() > PLAIN_TO_SEE && noise < CALM / 2;
         double likeness = (unmistakable
                         ? Body.within(body.plain(), Body.CLUTTERED, HELD, 2, 3)
                         : Body.within(body.plain(), Body.PAGE, CASSETTE, 2, 3))

@@ -19,6 +19,10 @@ final class Strip {
     private static final double MEMBRANE = 0.94;
     private static final double PLACE_TOLERANCE = 0.15;
     private static final double LIGHT = 0.14;
+
+    /** A dye takes at most this share of what it takes of its strongest colour from its weakest. */
+    private static final double DYED = 0.7;
+
     private static final int GREEN = 8;
     private static final int RED = 16;
     private static final int BLUE = 0;
@@ -89,6 +93,18 @@ final class Strip {
             lines.put(place.name(), r.strength() > g.strength() ? r : g);
         }
         return lines;
+    }
+
+    /** Whether a line of the kit takes clearly more of one colour than of another, as dyes do and print does not. */
+    boolean showsDye(CassetteShape shape, double least) {
+        return shape.lines().stream().anyMatch(place -> {
+            int at = strongest(
+                    green.contrastAt(strongest(green, place)) > red.contrastAt(strongest(red, place)) ? green : red,
+                    place);
+            double[] taken = {red.contrastAt(at), green.contrastAt(at), blue.contrastAt(at)};
+            Arrays.sort(taken);
+            return taken[2] >= least && taken[0] <= DYED * taken[2];
+        });
     }
 
     private static Line line(LineProfile profile, LinePlace place, CassetteShape shape, double least) {
