@@ -3,6 +3,7 @@ package org.tidegate.render;
 import java.awt.image.BufferedImage;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.UnaryOperator;
 
 /**
  * A rendered photo with its truth, for measuring the finders: kits, colours, handwriting, tables, cards and pages, places, hands, things beside
@@ -32,15 +33,22 @@ public record TestScene(BufferedImage image, int cassettes, boolean document, do
      * @param lined whether the cassettes have a test line, of at least a tenth
      */
     public static TestScene draw(long seed, boolean unseen, boolean lined) {
-        return draw(new Draws(seed, unseen), lined ? 0.1 : 0, lined ? 0.9 : 0, COUNTS);
+        return draw(new Draws(seed, unseen), lined ? 0.1 : 0, lined ? 0.9 : 0, COUNTS, o -> o);
     }
 
     /** One cassette, its test line of just that strength. */
     public static TestScene withLine(long seed, boolean unseen, double strength) {
-        return draw(new Draws(seed, unseen), strength, strength, List.of(1));
+        return draw(new Draws(seed, unseen), strength, strength, List.of(1), o -> o);
     }
 
-    private static TestScene draw(Draws draws, double faintest, double strongest, List<Integer> counts) {
+    /** A step of a ladder of blur: one seed gives one scene, at any defocus (radius in pixels). */
+    public static TestScene blurred(long seed, double radius) {
+        return draw(
+                new Draws(seed, false), 0.5, 0.5, List.of(1), o -> o.moved(0).defocused(radius));
+    }
+
+    private static TestScene draw(
+            Draws draws, double faintest, double strongest, List<Integer> counts, UnaryOperator<Optics> camera) {
         int cassettes = draws.of(counts);
         boolean document = draws.random().nextInt(3) > 0;
         double test = draws.in(faintest, strongest);
@@ -59,7 +67,7 @@ public record TestScene(BufferedImage image, int cassettes, boolean document, do
             layout.add(Clutter.any(draws));
         }
         LinearImage image = new Stage(Table.drawn(draws), layout.things(), layout.fingers(), view(box, draws)).draw();
-        Optics.drawn(draws).apply(image, draws.random());
+        camera.apply(Optics.drawn(draws)).apply(image, draws.random());
         return new TestScene(
                 JpegFile.reread(image.coded(), draws.in(0.6, 0.93, 0.45, 0.6)), cassettes, document, test, control);
     }

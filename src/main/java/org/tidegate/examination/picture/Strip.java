@@ -13,10 +13,6 @@ final class Strip {
     private static final int LENGTH = 240;
     private static final int HEIGHT = 48;
 
-    /** The window's rim and its shadow take at most this share of either end. */
-    private static final double RIM = 0.2;
-
-    private static final double MEMBRANE = 0.94;
     private static final double PLACE_TOLERANCE = 0.15;
     private static final double LIGHT = 0.14;
 
@@ -42,36 +38,9 @@ final class Strip {
         double height = w.toV() - w.fromV();
         Quad middle = body.outline().part(w.fromU(), w.fromV() + 0.3 * height, w.toU(), w.toV() - 0.3 * height);
         Pixels whole = Homography.toQuad(middle).rectify(image, LENGTH, HEIGHT);
-        double[] ends = membrane(whole);
+        double[] ends = Membrane.ends(whole);
         Quad inner = middle.part(ends[0], 0, ends[1], 1);
         return new Strip(Homography.toQuad(inner).rectify(image, LENGTH, HEIGHT));
-    }
-
-    /** Where the light membrane begins and ends between the dark rims, as shares of the window. */
-    private static double[] membrane(Pixels whole) {
-        double[] light = new double[LENGTH];
-        for (int i = 0; i < whole.rgb().length; i++) {
-            light[i % LENGTH] += ((whole.rgb()[i] >> GREEN) & 255) / (double) HEIGHT;
-        }
-        int most = (int) (RIM * LENGTH);
-        double first = level(light, 0, LENGTH / 3);
-        int from = 0;
-        while (from < most && light[from] < first) {
-            from++;
-        }
-        double last = level(light, LENGTH - LENGTH / 3, LENGTH);
-        int to = LENGTH - 1;
-        while (to > LENGTH - 1 - most && light[to] < last) {
-            to--;
-        }
-        return new double[] {(from + 3.0) / LENGTH, (to - 2.0) / LENGTH};
-    }
-
-    /** How light the membrane is at least within that part: light may fall off along the strip. */
-    private static double level(double[] light, int from, int to) {
-        double[] part = Arrays.copyOfRange(light, from, to);
-        Arrays.sort(part);
-        return MEMBRANE * part[part.length * 8 / 10];
     }
 
     /** Share of the length that is as light as the membrane: lines take little of it, print much. */
