@@ -167,7 +167,14 @@ record Body(Quad outline, Box window, double windowQuality, double well, double 
         return share[share.length * 3 / 4];
     }
 
+    /** Nothing that reaches in from beyond the body: a finger's tip is as round as a well. */
     private static double wellQuality(Region r, Surface s) {
+        int edge = (int) Math.round(MARGIN * s.height());
+        if (Math.min(r.left(), r.top()) <= edge
+                || r.right() >= s.width() - 1 - edge
+                || r.bottom() >= s.height() - 1 - edge) {
+            return 0;
+        }
         double breadth = (double) r.height() / s.height();
         double aspect = (double) r.width() / r.height();
         double fill = (Hull.area(r.hull()) + r.width() + r.height()) / ((r.width() + 1.0) * (r.height() + 1.0));
