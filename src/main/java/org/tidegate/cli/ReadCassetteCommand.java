@@ -10,6 +10,7 @@ import java.util.TreeMap;
 import java.util.concurrent.Callable;
 import javax.imageio.ImageIO;
 import org.jspecify.annotations.Nullable;
+import org.tidegate.examination.picture.LineConfidence;
 import org.tidegate.examination.picture.PictureExaminer;
 import org.tidegate.examination.picture.SceneDrawing;
 import org.tidegate.finding.DeliveryFacts;
@@ -33,7 +34,7 @@ import picocli.CommandLine.Spec;
         description = {
             "Looks for cassettes and an identity document in pictures; a JSON line each.",
             "Out: {\"file\",\"legible\",\"why\",\"cassettes\":[{\"kit\",\"confidence\",\"lines\"}],\"identity_document\":{\"present\",\"judged\"}}",
-            "(shared/schemas/read-cassette.schema.json). strength: the line's contrast, 0 to 1, against the membrane beside it.",
+            "(shared/schemas/read-cassette.schema.json). strength: the line's contrast, 0 to 1, against the membrane beside it; confidence: how surely it is there.",
             "A line that is not seen here may be there all the same: only a trained, authorised reader decides a result."
         },
         footer = {"", "Example:", "  tidegate read-cassette --picture seen.png photo.jpg"})
@@ -77,10 +78,14 @@ final class ReadCassetteCommand implements Callable<Integer> {
         }
     }
 
-    record Seen(boolean present, double strength, double noise) {
+    record Seen(boolean present, double strength, double noise, double confidence) {
 
         static Seen of(Line line) {
-            return new Seen(line.present(), thousandths(line.strength()), thousandths(line.noise()));
+            return new Seen(
+                    line.present(),
+                    thousandths(line.strength()),
+                    thousandths(line.noise()),
+                    thousandths(LineConfidence.of(line)));
         }
     }
 

@@ -78,6 +78,8 @@ class SubmissionController {
         model.addAttribute("reasons", rules.roles().reasons());
         List<Reading> readings = visible(submission, who, may);
         model.addAttribute("readings", readings);
+        Proposal proposal = new Proposal(rules.pictures(), pageWords.in(locale));
+        model.addAttribute("proposed", proposal.after(readings, who.getName(), view));
         model.addAttribute("repeat", view.test().map(t -> t.key().toString()).orElse(""));
         model.addAttribute("invalid", needsRepeat(view, readings));
         return "submission";

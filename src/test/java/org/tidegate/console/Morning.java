@@ -103,6 +103,11 @@ final class Morning implements AutoCloseable {
         return until(Rules.bundled(), data, time, desk -> {}, names);
     }
 
+    /** The same by other rules. */
+    static Morning until(Rules rules, Path data, Instant time, String... names) throws IOException {
+        return until(rules, data, time, desk -> {}, names);
+    }
+
     /** The same while nobody is there: what may go out by itself is written and sent. */
     static Morning unattended(Rules rules, Path data, Instant time, String... names) throws IOException {
         return until(

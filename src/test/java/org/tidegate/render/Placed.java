@@ -27,6 +27,14 @@ record Placed(BufferedImage sheet, double x, double y, double cos, double sin) {
         return new double[] {(u + widthMm() / 2) * Paint.SCALE, (v + heightMm() / 2) * Paint.SCALE};
     }
 
+    /** Whether a place is further off than so many millimetres from anything of it; a quick look. */
+    boolean beyond(double tx, double ty, double mm) {
+        double half = Math.hypot(sheet.getWidth(), sheet.getHeight()) / Paint.SCALE / 2 + mm;
+        double dx = tx - x;
+        double dy = ty - y;
+        return dx * dx + dy * dy > half * half;
+    }
+
     /** How far outside the thing a place is, millimetres; negative inside. */
     double outside(double tx, double ty) {
         double[] at = onSheet(tx, ty);

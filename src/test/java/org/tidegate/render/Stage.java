@@ -42,6 +42,9 @@ record Stage(Table table, List<Placed> things, List<Finger> fingers, View view) 
         double[] colour = table.colour(x, y);
         double light = 1;
         for (Placed thing : things) {
+            if (thing.beyond(x, y, 3 * SHADOW_MM)) {
+                continue;
+            }
             double outside = thing.outside(x - 0.8, y - 1.2);
             if (outside < SHADOW_MM && thing.outside(x, y) > 0) {
                 light *= 1 - SHADOW_DEPTH * Math.min(1, (SHADOW_MM - outside) / SHADOW_MM / 1.5);

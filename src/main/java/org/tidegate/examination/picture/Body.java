@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
 import org.tidegate.examination.picture.Regions.Region;
 
@@ -55,8 +56,13 @@ record Body(Quad outline, Box window, double windowQuality, double well, double 
     /** What a well counts that was only told by one side being darker than the other. */
     private static final double GUESSED = 0.4;
 
+    /** From here on what was seen beside the window is surely a well. */
+    private static final double PLAIN_WELL = 0.6;
+
     /** From here on a rim tells best where the window ends: print and handwriting beside it run into what else is seen of it. */
     private static final double TRUSTED = 0.6;
+
+    private static final double[] LEANS = {-0.2, -0.1, 0.1, 0.2};
 
     /** Half of a rim's usual thickness in pixels: a rim is found by its middle. */
     private static final int RIM = 2;
@@ -91,11 +97,17 @@ record Body(Quad outline, Box window, double windowQuality, double well, double 
         double plain = surface.plainShare(PLAIN);
         boolean again = plain > CLUTTERED && quad.length() > LARGE * Math.max(image.width(), image.height());
         if (again) {
-            Optional<Seen> rim = byRim(surface);
+            Optional<Seen> rim =
+                    byRim(surface, regions.filter(r -> r.quality() > TRUSTED).isPresent());
             window = rim.filter(r -> r.quality() > TRUSTED).or(() -> better(regions, rim.stream()));
         }
         Optional<Seen> besideWindow = well;
         return window.map(w -> body(quad, surface, again, w, besideWindow, plain));
+    }
+
+    /** The same with its other end taken for the sample's. */
+    Body turned() {
+        return new Body(outline.turned(), window.turned(), windowQuality, well, plain);
     }
 
     private static Optional<Seen> better(Optional<Seen> best, Stream<Seen> more) {
@@ -113,7 +125,7 @@ record Body(Quad outline, Box window, double windowQuality, double well, double 
         Optional<Seen> beside = well.filter(w -> isBeside(w, window));
         int side = beside.map(w -> w.left() > window.right() ? 1 : -1)
                 .orElseGet(() -> again ? darkerSide(surface, window) : 0);
-        double sure = beside.isPresent() ? 1 : GUESSED * Math.abs(side);
+        double sure = beside.map(w -> Math.min(1, w.quality() / PLAIN_WELL)).orElse(GUESSED * Math.abs(side));
         return side > 0
                 ? new Body(quad.turned(), box.turned(), window.quality(), sure, plain)
                 : new Body(quad, box, window.quality(), sure, plain);
@@ -127,12 +139,23 @@ record Body(Quad outline, Box window, double windowQuality, double well, double 
         return well.left() > window.right() || well.right() < window.left();
     }
 
-    private static Optional<Seen> byRim(Surface s) {
-        return WindowRim.in(s).map(f -> {
-            Seen all = new Seen(f.left() - RIM, f.top() - RIM, f.right() + RIM, f.bottom() + RIM, 0);
-            double quality = windowShape(all, s) * within(f.seen(), RIM_FROM, RIM_FULL, 2, 3);
-            return new Seen(all.left(), all.top(), all.right(), all.bottom(), quality);
-        });
+    /** @param askew also look for one that leans, because a window must be there */
+    private static Optional<Seen> byRim(Surface s, boolean askew) {
+        Optional<Seen> straight = WindowRim.in(s).map(f -> seen(f, s));
+        if (!askew || straight.map(Seen::quality).orElse(0.0) > TRUSTED) {
+            return straight;
+        }
+        return DoubleStream.of(LEANS)
+                .mapToObj(lean -> WindowRim.in(s, lean))
+                .flatMap(Optional::stream)
+                .map(f -> seen(f, s))
+                .max(Comparator.comparingDouble(Seen::quality));
+    }
+
+    private static Seen seen(WindowRim.Found f, Surface s) {
+        Seen all = new Seen(f.left() - RIM, f.top() - RIM, f.right() + RIM, f.bottom() + RIM, 0);
+        double quality = windowShape(all, s) * within(f.seen(), RIM_FROM, RIM_FULL, 2, 3);
+        return new Seen(all.left(), all.top(), all.right(), all.bottom(), quality);
     }
 
     private static double windowQuality(Region r, Surface s) {

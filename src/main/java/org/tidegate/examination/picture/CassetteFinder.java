@@ -69,6 +69,11 @@ public final class CassetteFinder {
 
     private static final double OUT_OF_PLACE = 0.2;
 
+    /** So many times that, where a hand may hide an end. */
+    private static final double HIDDEN_END = 1.7;
+
+    private static final String CONTROL = "C";
+
     /**
      * @param ownParts what was seen of window, well and lines, 0–1
      * @param parts the same by any draft of the body
@@ -226,7 +231,20 @@ public final class CassetteFinder {
         return Math.abs(body.window().centreU() - (shape.windowFrom() + shape.windowTo()) / 2);
     }
 
-    private Candidate judged(QuadSearch.Found found, Body body, Protocol kit) {
+    /** Where no well tells one end from the other, a lonely line is the control line: a test line alone is far rarer. */
+    private Body upright(Body body, Protocol kit) {
+        return body.well() < 1 && !shows(CONTROL, body, kit) && shows(CONTROL, body.turned(), kit)
+                ? body.turned()
+                : body;
+    }
+
+    private boolean shows(String line, Body body, Protocol kit) {
+        Line found = Strip.in(body, image).lines(kit.cassette(), rules.lineAt()).get(line);
+        return found != null && found.present();
+    }
+
+    private Candidate judged(QuadSearch.Found found, Body seen, Protocol kit) {
+        Body body = upright(seen, kit);
         Strip strip = Strip.in(body, image);
         Map<String, Line> lines = strip.lines(kit.cassette(), rules.lineAt());
         boolean anyLine = lines.values().stream().anyMatch(l -> l.present() && l.strength() > 2 * rules.lineAt());
@@ -244,8 +262,14 @@ public final class CassetteFinder {
                 * Body.within(strip.white() / Math.max(1, brightest), SHADED, LIT, 2, 3)
                 * Body.within(strip.lightShare(), PRINTED, MEMBRANE, 2, 3)
                 * (1 - Body.within(noise, CALM, RESTLESS, 2, 3))
-                * Body.within(outOfPlace(body, kit.cassette()), -2, -1, IN_PLACE, OUT_OF_PLACE)
+                * inPlace(outOfPlace(body, kit.cassette()), unmistakable)
                 * Body.within(aspect, 0.62, 0.72, 1.5, 1.75);
         return new Candidate(body, kit, lines, parts, parts, likeness);
+    }
+
+    /** A hand over one end makes a cassette look shorter, and its window further off. */
+    private static double inPlace(double off, boolean unmistakable) {
+        double room = unmistakable ? HIDDEN_END : 1;
+        return Body.within(off, -2, -1, room * IN_PLACE, room * OUT_OF_PLACE);
     }
 }

@@ -164,7 +164,12 @@ public final class LineProfile {
         double noise = noise(at, other);
         boolean across = weakest > 0.4 * strength;
         boolean bothSides = cautious(mean, at) > 0.5 * least;
-        boolean clear = strength >= Math.max(least, OUT_OF_NOISE * noise);
+        boolean clear = strength >= threshold(noise, least);
         return new Line(clear && across && bothSides, strength, noise);
+    }
+
+    /** Contrast from which a line stands out of such noise, at least the given one. */
+    static double threshold(double noise, double least) {
+        return Math.max(least, OUT_OF_NOISE * noise);
     }
 }

@@ -42,10 +42,6 @@ final class Surface {
         return of(Homography.toQuad(quad).rectify(image, width, height));
     }
 
-    static Surface of(Pixels upright) {
-        return new Surface(upright);
-    }
-
     static Surface of(Pixels straight) {
         return new Surface(straight);
     }

@@ -19,7 +19,9 @@ final class WindowRim {
     private static final double LEAST_SEEN = 0.5;
 
     /** Longer is better by so much: a line across the membrane is no end of the window. */
-    private static final double FOR_LENGTH = 0.4;
+    private static final double FOR_LENGTH = 0.5;
+
+    private static final double FOR_MARKS = 0.6;
 
     /** Alikeness of the channels up to which something is a dyed line, and from which on it is a rim in full. */
     private static final float DYED = 0.35f;
@@ -64,6 +66,11 @@ final class WindowRim {
     }
 
     static Optional<Found> in(Surface surface) {
+        return in(surface, 0);
+    }
+
+    /** @param lean by how many pixels a pixel its ends lean over, where the body's outline is not exact */
+    static Optional<Found> in(Surface surface, double lean) {
         int w = surface.width();
         int h = surface.height();
         float[] luma = EdgeMap.smooth(surface.pixels().luma(), w, h);
@@ -76,8 +83,19 @@ final class WindowRim {
             float colourless = Math.max(0, Math.min(1, (neutrality[i] - DYED) / (GREY - DYED)));
             dark[i] = colourless * Math.max(0, Math.min(FULL, dark[i] - noise)) / FULL;
         }
-        float[] tolerant = ThinDark.widened(dark, w, h, ASKEW);
+        float[] tolerant = ThinDark.widened(leaning(dark, w, h, lean), w, h, ASKEW);
         return Optional.ofNullable(new WindowRim(tolerant, w, h).best()).filter(f -> f.seen() >= LEAST_SEEN);
+    }
+
+    private static float[] leaning(float[] marks, int w, int h, double lean) {
+        float[] straight = new float[marks.length];
+        for (int y = 0; y < h; y++) {
+            int by = (int) Math.round(lean * (y - h / 2.0));
+            for (int x = Math.max(0, -by); x < Math.min(w, w - by); x++) {
+                straight[y * w + x] = marks[y * w + x + by];
+            }
+        }
+        return straight;
     }
 
     private @Nullable Found best() {
@@ -115,7 +133,21 @@ final class WindowRim {
     }
 
     private double worth(Found f) {
-        return f.seen() + FOR_LENGTH * (f.right() - f.left()) / w;
+        return f.seen() + FOR_LENGTH * (f.right() - f.left()) / w - FOR_MARKS * marksInside(f);
+    }
+
+    /** Share of the middle rows that a rim, print or handwriting takes: a membrane bears nothing grey. */
+    private double marksInside(Found f) {
+        int rim = 2 * (int) Math.round(REACH * w);
+        if (f.right() - f.left() <= 2 * rim) {
+            return 0;
+        }
+        int middle = (f.top() + f.bottom()) / 2;
+        int off = (f.bottom() - f.top()) / 6;
+        return (edge(middle - off, f.left() + rim, f.right() - rim)
+                        + edge(middle, f.left() + rim, f.right() - rim)
+                        + edge(middle + off, f.left() + rim, f.right() - rim))
+                / 3;
     }
 
     private double side(int x, int top, int bottom) {
