@@ -69,8 +69,6 @@ class ProposalTest {
         Matcher version = Pattern.compile("name=\"version\" value=\"(\\d+)\"")
                 .matcher(reader.get("submissions/1").body());
         assertThat(version.find()).isTrue();
-        reader.post(
-                "submissions/1/reading",
-                Map.of("version", version.group(1), "control", "PRESENT", "test", test, "unmarked", "true"));
+        reader.post("submissions/1/reading", Map.of("version", version.group(1), "control", "PRESENT", "test", test));
     }
 }
