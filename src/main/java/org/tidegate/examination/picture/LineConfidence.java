@@ -10,12 +10,12 @@ import org.tidegate.rules.PictureRules;
 public final class LineConfidence {
 
     /** Logistic regression on the logarithm of strength over noise. */
-    private static final double AT_NOISE = -2.0;
+    private static final double AT_NOISE = -3.27;
 
-    private static final double PER_FOLD = 1.5;
+    private static final double PER_FOLD = 5.28;
 
     /** No strip is quieter than this: smooth compression hides noise, not error. */
-    private static final double FLOOR = 0.002;
+    private static final double FLOOR = 0.005;
 
     private LineConfidence() {}
 
