@@ -24,9 +24,9 @@ final class WindowRim {
     private static final double FOR_MARKS = 0.6;
 
     /** Alikeness of the channels up to which something is a dyed line, and from which on it is a rim in full. */
-    private static final float DYED = 0.35f;
+    private static final float DYED = 0.65f;
 
-    private static final float GREY = 0.6f;
+    private static final float GREY = 0.85f;
 
     private static final int STEP = 2;
 
