@@ -127,7 +127,8 @@ class ConsoleServerTest {
                         "inside",
                         "Suggested reply",
                         "does not diagnose");
-        Matcher photo = Pattern.compile("src=\"(/submissions/3/[^\"]+)\"").matcher(page);
+        Matcher photo =
+                Pattern.compile("src=\"(/submissions/3/messages/[^\"]+)\"").matcher(page);
         assertThat(photo.find()).isTrue();
         HttpResponse<String> picture = get(client, photo.group(1).substring(1).replace("&amp;", "&"));
         assertThat(picture.headers().firstValue("Content-Type")).contains("image/jpeg");

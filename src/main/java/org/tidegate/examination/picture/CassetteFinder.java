@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
 import org.tidegate.finding.PictureFinding.CassetteFinding;
 import org.tidegate.finding.PictureFinding.Line;
@@ -32,7 +33,7 @@ public final class CassetteFinder {
     /** Nothing better is looked for in the place of such a one. */
     private static final double CERTAIN = 0.94;
 
-    private static final double CLEAR = 0.9;
+    private static final double CLEAR = 0.95;
 
     /** Plain share from which something may well be a cassette. */
     private static final double CASSETTE = 0.93;
@@ -104,6 +105,11 @@ public final class CassetteFinder {
             return ownParts * body.plain() - noise;
         }
 
+        /** How little else than the body its outline takes in, and how much of the body. */
+        double snugness() {
+            return body.plain() * Math.sqrt(body.outline().area());
+        }
+
         /** Cassettes of one picture are about as large: less is print. */
         boolean isTinyBeside(Candidate other) {
             return body.outline().length() < TINY * other.body().outline().length();
@@ -158,7 +164,7 @@ public final class CassetteFinder {
         }
         return kept.stream()
                 .filter(c -> c.confidence() >= rules.cassetteAt())
-                .map(c -> finding(c, clearest(c, candidates)))
+                .map(c -> finding(c, best(c, candidates, Candidate::snugness), best(c, candidates, Candidate::clarity)))
                 .toList();
     }
 
@@ -197,19 +203,23 @@ public final class CassetteFinder {
                 .map(q -> new QuadSearch.Found(q.scaled(scale), 0.9, 1));
     }
 
-    /** The draft of that body whose lines are to be believed. */
-    private static Candidate clearest(Candidate kept, List<Candidate> drafts) {
+    /** The draft of that body that is best by some measure. */
+    private static Candidate best(Candidate kept, List<Candidate> drafts, ToDoubleFunction<Candidate> measure) {
         return drafts.stream()
                 .filter(kept::isDraftOf)
-                .max(Comparator.comparingDouble(Candidate::clarity))
+                .max(Comparator.comparingDouble(measure))
                 .orElse(kept);
     }
 
-    private static CassetteFinding finding(Candidate c, Candidate clearest) {
+    /** The snuggest outline, its sample end where the clearest draft has it. */
+    private static CassetteFinding finding(Candidate kept, Candidate snuggest, Candidate clearest) {
+        Quad outline = snuggest.body().outline();
+        Quad other = clearest.body().outline();
+        boolean alike = Quad.distance(outline.a(), other.a()) <= Quad.distance(outline.a(), other.c());
         return new CassetteFinding(
-                clearest.body().outline().corners(),
+                (alike ? outline : outline.turned()).corners(),
                 Optional.of(clearest.kit().kit()),
-                c.confidence(),
+                kept.confidence(),
                 clearest.lines());
     }
 

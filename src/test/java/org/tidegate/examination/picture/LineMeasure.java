@@ -7,7 +7,7 @@ import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
-import java.util.Random;
+import java.util.SplittableRandom;
 import java.util.stream.LongStream;
 import javax.imageio.ImageIO;
 import org.tidegate.finding.PictureFinding.CassetteFinding;
@@ -48,7 +48,7 @@ public final class LineMeasure {
                 new SceneFinder(LiveRules.read().protocols(), LiveRules.read().pictures(), ZoneReader.NONE);
         List<Told> told = Collections.synchronizedList(new ArrayList<>());
         LongStream.range(first, first + pictures).parallel().forEach(seed -> {
-            double strength = seed % 2 == 0 ? 0 : FAINTEST * Math.pow(SPAN, new Random(seed * 31).nextDouble());
+            double strength = seed % 2 == 0 ? 0 : FAINTEST * Math.pow(SPAN, new SplittableRandom(seed).nextDouble());
             List<CassetteFinding> cassettes = finder.read(FinePicture.of(
                             TestScene.withLine(seed, unseen, strength).image()))
                     .cassettes();
