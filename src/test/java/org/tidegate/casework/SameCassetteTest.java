@@ -29,7 +29,7 @@ import org.tidegate.work.SubmissionId;
 /** The same cassette photographed again beside another person's ID is noted, and holds nobody up. */
 class SameCassetteTest {
 
-    private static final int CASSETTE = 11;
+    private static final int CASSETTE = 13;
 
     @TempDir
     Path folder;
