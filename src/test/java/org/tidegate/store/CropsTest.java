@@ -26,7 +26,6 @@ import org.tidegate.vault.DiskLayer;
 import org.tidegate.vault.DurableFiles;
 import org.tidegate.vault.MasterKey;
 import org.tidegate.work.MessageId;
-import org.tidegate.work.Submission;
 import org.tidegate.work.SubmissionId;
 import org.tidegate.work.SubmissionState;
 import org.tidegate.work.UserId;
@@ -51,34 +50,12 @@ class CropsTest {
     }
 
     private static MessageId message(Tx tx, String mark, int daysAgo) {
-        return tx.messages()
-                .insert(new NewMessage(
-                        mark,
-                        new byte[] {1},
-                        new byte[] {2},
-                        "blob-" + mark,
-                        "hash-" + mark,
-                        10,
-                        days(daysAgo),
-                        Optional.empty()))
-                .orElseThrow();
+        return StoredRows.message(tx, mark, days(daysAgo));
     }
 
     private static SubmissionId submission(Tx tx, MessageId message, SubmissionState state) {
         SubmissionId id = SubmissionId.startedBy(message);
-        tx.submissions()
-                .save(new Submission(
-                        id,
-                        state,
-                        List.of(message),
-                        Optional.empty(),
-                        false,
-                        NOW,
-                        NOW,
-                        Optional.empty(),
-                        Optional.empty(),
-                        1,
-                        1));
+        StoredRows.submission(tx, id, message, state, NOW);
         return id;
     }
 

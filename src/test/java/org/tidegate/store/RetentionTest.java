@@ -50,48 +50,18 @@ class RetentionTest {
     private static final Cutoffs CUTOFFS =
             new Cutoffs(days(14), days(15), days(15), days(16), days(17), days(18), days(19));
 
-    private static MessageId message(Tx tx, String mark, Instant taken) {
-        return tx.messages()
-                .insert(new NewMessage(
-                        mark,
-                        new byte[] {1},
-                        new byte[] {2},
-                        "blob-" + mark,
-                        "hash-" + mark,
-                        10,
-                        taken,
-                        Optional.empty()))
-                .orElseThrow();
-    }
-
-    private static void submission(Tx tx, SubmissionId id, MessageId message, SubmissionState state) {
-        tx.submissions()
-                .save(new Submission(
-                        id,
-                        state,
-                        List.of(message),
-                        Optional.empty(),
-                        false,
-                        NOW,
-                        NOW,
-                        Optional.empty(),
-                        Optional.empty(),
-                        1,
-                        1));
-    }
-
     @ParameterizedTest
     @EnumSource
     void ofASplitMessageEveryShareCountsAndAHoldStandsOverAll(Databases database) throws Exception {
         try (Store store = open(database)) {
-            MessageId id = store.write(tx -> message(tx, "a", OLD));
+            MessageId id = store.write(tx -> StoredRows.message(tx, "a", OLD));
             SubmissionId home = SubmissionId.startedBy(id);
             SubmissionId part = SubmissionId.partOf(id, 1);
             store.write(tx -> {
                 tx.retention().shows(id, Shows.IDENTITY);
-                submission(tx, home, id, SubmissionState.CLOSED);
+                StoredRows.submission(tx, home, id, SubmissionState.CLOSED, NOW);
                 tx.personLinks().part(new Part(part, id, new TestKey("B", 1), List.of("2")), UserId.DAEMON, NOW);
-                submission(tx, part, id, SubmissionState.HELD);
+                StoredRows.submission(tx, part, id, SubmissionState.HELD, NOW);
                 return true;
             });
             assertThat(store.<List<Due>>read(tx -> tx.retention().due(CUTOFFS, 9)))
@@ -128,8 +98,10 @@ class RetentionTest {
     @EnumSource
     void keysDaysFingerprintsAndBytesAreFoundInBatches(Databases database) throws Exception {
         try (Store store = open(database)) {
-            List<MessageId> ids =
-                    store.write(tx -> List.of(message(tx, "a", OLD), message(tx, "b", OLD), message(tx, "c", NOW)));
+            List<MessageId> ids = store.write(tx -> List.of(
+                    StoredRows.message(tx, "a", OLD),
+                    StoredRows.message(tx, "b", OLD),
+                    StoredRows.message(tx, "c", NOW)));
             store.write(tx -> {
                 ids.forEach(id -> {
                     tx.caseKeys().seal(CaseKeys.Scope.CASE, id.value(), "x", "words");

@@ -141,12 +141,13 @@ record Body(Quad outline, Box window, double windowQuality, double well, double 
 
     /** @param askew also look for one that leans, because a window must be there */
     private static Optional<Seen> byRim(Surface s, boolean askew) {
-        Optional<Seen> straight = WindowRim.in(s).map(f -> seen(f, s));
+        WindowRim rims = new WindowRim(s);
+        Optional<Seen> straight = rims.upright().map(f -> seen(f, s));
         if (!askew || straight.map(Seen::quality).orElse(0.0) > TRUSTED) {
             return straight;
         }
         return DoubleStream.of(LEANS)
-                .mapToObj(lean -> WindowRim.in(s, lean))
+                .mapToObj(rims::leaning)
                 .flatMap(Optional::stream)
                 .map(f -> seen(f, s))
                 .max(Comparator.comparingDouble(Seen::quality));

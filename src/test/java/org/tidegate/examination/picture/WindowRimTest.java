@@ -30,7 +30,7 @@ class WindowRimTest {
     @Test
     void findsAFaintRim() {
         rim();
-        assertAtTheRim(WindowRim.in(Surface.of(Pixels.of(body))));
+        assertAtTheRim(new WindowRim(Surface.of(Pixels.of(body))).upright());
     }
 
     /** The line is darker than the rim and runs from edge to edge. */
@@ -39,7 +39,7 @@ class WindowRimTest {
         rim();
         g.setColor(new Color(160, 40, 90));
         g.drawLine(205, TOP, 205, BOTTOM);
-        assertAtTheRim(WindowRim.in(Surface.of(Pixels.of(body))));
+        assertAtTheRim(new WindowRim(Surface.of(Pixels.of(body))).upright());
     }
 
     @Test
@@ -48,7 +48,7 @@ class WindowRimTest {
         g.drawLine(LEFT, TOP, RIGHT, TOP);
         g.drawLine(LEFT, TOP, LEFT, BOTTOM);
         g.drawLine(RIGHT, TOP, RIGHT, BOTTOM);
-        assertThat(WindowRim.in(Surface.of(Pixels.of(body)))).isEmpty();
+        assertThat(new WindowRim(Surface.of(Pixels.of(body))).upright()).isEmpty();
     }
 
     private void rim() {

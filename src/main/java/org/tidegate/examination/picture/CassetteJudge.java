@@ -1,0 +1,121 @@
+package org.tidegate.examination.picture;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.tidegate.finding.PictureFinding.Line;
+import org.tidegate.rules.PictureRules;
+import org.tidegate.rules.Protocol;
+
+/** How much an outline in a picture is a cassette: what is seen of window, well and lines, and what else it looks like. */
+final class CassetteJudge {
+
+    /** Plain share from which something may well be a cassette. */
+    private static final double CASSETTE = 0.93;
+
+    /** The same of one whose window, well and lines are plain to see: fingers and handwriting may hide the rest. */
+    private static final double HELD = 0.75;
+
+    private static final double PLAIN_TO_SEE = 0.75;
+
+    /** A membrane is white: how light it is against the brightest of the picture, even in a shadow. */
+    private static final double BRIGHTEST = 0.99;
+
+    private static final double SHADED = 0.3;
+
+    private static final double LIT = 0.42;
+
+    /** Light shares of a strip below which it is print, and from which it may well be a membrane. */
+    private static final double PRINTED = 0.6;
+
+    private static final double MEMBRANE = 0.76;
+
+    /** Unrest along a strip up to which it may well be a membrane, and from which on it is print. */
+    private static final double CALM = 0.04;
+
+    private static final double RESTLESS = 0.08;
+
+    /** How far from the kit's place a window's middle may lie, as shares of the length: with nothing said, and at most. */
+    private static final double IN_PLACE = 0.08;
+
+    private static final double OUT_OF_PLACE = 0.2;
+
+    /** So many times that, where a hand may hide an end. */
+    private static final double HIDDEN_END = 1.7;
+
+    private static final String CONTROL = "C";
+
+    private final Pixels image;
+    private final List<Protocol> kits;
+    private final PictureRules rules;
+    private final int brightest;
+
+    CassetteJudge(Pixels image, List<Protocol> kits, PictureRules rules) {
+        this.image = image;
+        this.kits = kits;
+        this.rules = rules;
+        this.brightest = image.green(BRIGHTEST);
+    }
+
+    /** @return empty where it has no window, or where no kit is looked for */
+    Optional<CassetteCandidate> judge(QuadSearch.Found found) {
+        return Body.read(found.quad(), image).flatMap(body -> nearest(body).map(kit -> judged(found, body, kit)));
+    }
+
+    /** The kit whose proportions and window place are nearest. */
+    private Optional<Protocol> nearest(Body body) {
+        return kits.stream().min(Comparator.comparingDouble(kit -> misfit(body, kit.cassette())));
+    }
+
+    private static double misfit(Body body, Protocol.CassetteShape shape) {
+        double aspect = Math.abs(Math.log(body.outline().aspect() / shape.aspect()));
+        return aspect + 2 * outOfPlace(body, shape);
+    }
+
+    private static double outOfPlace(Body body, Protocol.CassetteShape shape) {
+        return Math.abs(body.window().centreU() - (shape.windowFrom() + shape.windowTo()) / 2);
+    }
+
+    /** Where no well tells one end from the other, a lonely line is the control line: a test line alone is far rarer. */
+    private Body upright(Body body, Protocol kit) {
+        return body.well() < 1 && !shows(CONTROL, body, kit) && shows(CONTROL, body.turned(), kit)
+                ? body.turned()
+                : body;
+    }
+
+    private boolean shows(String line, Body body, Protocol kit) {
+        Line found = Strip.in(body, image).lines(kit.cassette(), rules.lineAt()).get(line);
+        return found != null && found.present();
+    }
+
+    private CassetteCandidate judged(QuadSearch.Found found, Body seen, Protocol kit) {
+        Body body = upright(seen, kit);
+        Strip strip = Strip.in(body, image);
+        Map<String, Line> lines = strip.lines(kit.cassette(), rules.lineAt());
+        boolean anyLine = lines.values().stream().anyMatch(l -> l.present() && l.strength() > 2 * rules.lineAt());
+        boolean dyed = anyLine && strip.showsDye(kit.cassette(), 2 * rules.lineAt());
+        double noise = lines.values().stream().mapToDouble(Line::noise).min().orElse(0);
+        double parts = 0.4 * body.windowQuality()
+                + 0.25 * body.well()
+                + (dyed ? 0.25 : anyLine ? 0.1 : 0)
+                + Body.within(found.fit(), 0.84, 0.96, 2, 3) * 0.1;
+        double aspect = body.outline().aspect() / kit.cassette().aspect();
+        boolean unmistakable = dyed && body.well() == 1 && body.windowQuality() > PLAIN_TO_SEE && noise < CALM / 2;
+        double likeness = (unmistakable
+                        ? Body.within(body.plain(), Body.CLUTTERED, HELD, 2, 3)
+                        : Body.within(body.plain(), Body.PAGE, CASSETTE, 2, 3))
+                * Body.within(strip.white() / Math.max(1, brightest), SHADED, LIT, 2, 3)
+                * Body.within(strip.lightShare(), PRINTED, MEMBRANE, 2, 3)
+                * (1 - Body.within(noise, CALM, RESTLESS, 2, 3))
+                * inPlace(outOfPlace(body, kit.cassette()), unmistakable)
+                * Body.within(aspect, 0.62, 0.72, 1.5, 1.75);
+        return new CassetteCandidate(body, kit, lines, parts, parts, likeness);
+    }
+
+    /** A hand over one end makes a cassette look shorter, and its window further off. */
+    private static double inPlace(double off, boolean unmistakable) {
+        double room = unmistakable ? HIDDEN_END : 1;
+        return Body.within(off, -2, -1, room * IN_PLACE, room * OUT_OF_PLACE);
+    }
+}
