@@ -76,6 +76,7 @@ class MailServersTest {
         smtp = new Exim(Files.createDirectory(folder.resolve("exim")), imap);
         rules = RulesFolder.copyTo(folder.resolve("rules"))
                 .edit("service.yaml", "undo_delay: PT30S", "undo_delay: PT2S")
+                .withoutHandover()
                 .rules();
         book();
     }

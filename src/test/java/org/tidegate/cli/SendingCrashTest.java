@@ -6,6 +6,7 @@ import com.icegreen.greenmail.util.GreenMail;
 import com.icegreen.greenmail.util.ServerSetup;
 import jakarta.mail.MessagingException;
 import jakarta.mail.internet.MimeMessage;
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -23,6 +24,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.tidegate.casework.Desk;
 import org.tidegate.casework.DeskConfig;
 import org.tidegate.rules.Rules;
+import org.tidegate.rules.RulesFolder;
 import org.tidegate.store.NewLetter;
 import org.tidegate.work.LetterKind;
 import org.tidegate.work.LetterText;
@@ -49,7 +51,8 @@ class SendingCrashTest {
     private int written;
 
     @BeforeEach
-    void start() {
+    void start() throws IOException {
+        RulesFolder.copyTo(folder.resolve("rules")).withoutHandover();
         smtp.start();
     }
 
@@ -161,6 +164,8 @@ class SendingCrashTest {
                 Main.class,
                 "watch",
                 "--no-console",
+                "--rules",
+                folder.resolve("rules"),
                 "--data",
                 folder.resolve("data"),
                 "--imap-host",

@@ -40,6 +40,11 @@ public record RulesFolder(Path path) {
         }
     }
 
+    /** Nobody is told when a shift begins, so that what goes out does not depend on the time of day at which a test runs. */
+    public RulesFolder withoutHandover() {
+        return edit("hours.yaml", "handover_to: shift@skarrasound.example\n", "");
+    }
+
     /** The line on which {@code text} stands first, from 1. */
     int lineOf(String file, String text) throws IOException {
         List<String> lines = Files.readAllLines(path.resolve(file));
