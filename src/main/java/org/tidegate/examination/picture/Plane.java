@@ -37,29 +37,36 @@ record Plane(double a, double b, double c) {
     private static Plane refit(Plane old, float[] values, int w, int h, double near) {
         double[] s = new double[9];
         for (int y = 0; y < h; y += 2) {
-            double v = (y + 0.5) / h - 0.5;
-            for (int x = 0; x < w; x += 2) {
-                double u = (x + 0.5) / w - 0.5;
-                double value = values[y * w + x];
-                double expected = old.at(u + 0.5, v + 0.5);
-                if (Math.abs(value - expected) <= near * expected) {
-                    add(s, u, v, value);
-                }
-            }
+            addRow(old, values, w, y, (y + 0.5) / h, near, s);
         }
         return s[0] < 0.1 * w * h / 4 ? old : solve(s);
     }
 
-    private static void add(double[] s, double u, double v, double z) {
-        s[0] += 1;
-        s[1] += u;
-        s[2] += v;
-        s[3] += u * u;
-        s[4] += u * v;
-        s[5] += v * v;
-        s[6] += z;
-        s[7] += u * z;
-        s[8] += v * z;
+    private static void addRow(Plane old, float[] values, int w, int y, double v, double near, double[] s) {
+        double level = old.a + old.c * v;
+        int n = 0;
+        double us = 0;
+        double uus = 0;
+        double zs = 0;
+        double uzs = 0;
+        for (int x = 0; x < w; x += 2) {
+            double u = (x + 0.5) / w;
+            double z = values[y * w + x];
+            double expected = level + old.b * u;
+            if (Math.abs(z - expected) <= near * expected) {
+                double fromMiddle = u - 0.5;
+                n++;
+                us += fromMiddle;
+                uus += fromMiddle * fromMiddle;
+                zs += z;
+                uzs += fromMiddle * z;
+            }
+        }
+        double down = v - 0.5;
+        double[] row = {n, us, n * down, uus, us * down, n * down * down, zs, uzs, zs * down};
+        for (int i = 0; i < s.length; i++) {
+            s[i] += row[i];
+        }
     }
 
     private static Plane solve(double[] s) {

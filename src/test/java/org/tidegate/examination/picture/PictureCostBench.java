@@ -19,13 +19,14 @@ import org.tidegate.finding.DeliveryFacts;
 import org.tidegate.finding.PictureFinding.Fingerprints;
 
 /**
- * CPU time of examining one 12-megapixel JPEG and of one look-up among a million fingerprints:
+ * CPU time of examining one 12-megapixel JPEG, in a program that has run for a while, and of one look-up among a million fingerprints:
  * {@code java -Xmx512m -cp target/classes:target/test-classes:… org.tidegate.examination.picture.PictureCostBench [photo.jpg]}. The photo is
  * enlarged to 12 megapixels; without one a drawn scene serves.
  */
 public final class PictureCostBench {
 
-    private static final int ROUNDS = 15;
+    private static final int WARM_UP = 25;
+    private static final int ROUNDS = 25;
     private static final int MILLION = 1_000_000;
 
     private PictureCostBench() {}
@@ -40,12 +41,13 @@ public final class PictureCostBench {
     private static void examine(byte[] jpeg) {
         PictureExaminer examiner = new PictureExaminer(LiveRules.read(), OutsideDecoder.NONE, new MrzReader());
         DeliveryFacts facts = new DeliveryFacts(Optional.empty(), new byte[16], List.of());
-        long[] times = new long[ROUNDS];
-        for (int i = 0; i < ROUNDS; i++) {
+        long[] times = new long[WARM_UP + ROUNDS];
+        for (int i = 0; i < times.length; i++) {
             long before = cpu();
             examiner.examine(List.of(TestPictures.attached("photo.jpg", "image/jpeg", jpeg)), facts);
             times[i] = cpu() - before;
         }
+        times = Arrays.copyOfRange(times, WARM_UP, times.length);
         print("examine a 12 MP JPEG of " + jpeg.length / 1024 + " KiB", times);
     }
 
