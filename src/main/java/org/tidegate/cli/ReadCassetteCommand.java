@@ -16,6 +16,8 @@ import org.tidegate.examination.picture.SceneDrawing;
 import org.tidegate.finding.DeliveryFacts;
 import org.tidegate.finding.PictureFinding;
 import org.tidegate.finding.PictureFinding.CassetteFinding;
+import org.tidegate.finding.PictureFinding.Corner;
+import org.tidegate.finding.PictureFinding.DocumentFinding;
 import org.tidegate.finding.PictureFinding.Legibility;
 import org.tidegate.finding.PictureFinding.Line;
 import org.tidegate.message.Attachment;
@@ -33,7 +35,8 @@ import picocli.CommandLine.Spec;
         mixinStandardHelpOptions = true,
         description = {
             "Looks for cassettes and an identity document in pictures; a JSON line each.",
-            "Out: {\"file\",\"legible\",\"why\",\"cassettes\":[{\"kit\",\"confidence\",\"lines\"}],\"identity_document\":{\"present\",\"judged\"}}",
+            "Out: {\"file\",\"legible\",\"why\",\"cassettes\":[{\"kit\",\"confidence\",\"box\",\"lines\"}],",
+            "\"identity_document\":{\"present\",\"judged\",\"box\",\"portrait\"}}",
             "(shared/schemas/read-cassette.schema.json). strength: the line's contrast, 0 to 1, against the membrane beside it; confidence: how surely it is there.",
             "A line that is not seen here may be there all the same: only a trained, authorised reader decides a result."
         },
@@ -65,16 +68,17 @@ final class ReadCassetteCommand implements Callable<Integer> {
                     seen.legibility().map(Legibility::readable).orElse(false),
                     seen.legibility().map(Legibility::why).orElse(List.of()),
                     seen.cassettes().stream().map(Cassette::of).toList(),
-                    new Document(seen.document().present(), seen.document().judged()));
+                    Document.of(seen.document()));
         }
     }
 
-    record Cassette(Optional<String> kit, double confidence, Map<String, Seen> lines) {
+    /** @param box x and y of its corners, pixels of the upright picture; the sample end is the side from the last to the first */
+    record Cassette(Optional<String> kit, double confidence, List<List<Double>> box, Map<String, Seen> lines) {
 
         static Cassette of(CassetteFinding found) {
             Map<String, Seen> lines = new TreeMap<>();
             found.lines().forEach((name, line) -> lines.put(name, Seen.of(line)));
-            return new Cassette(found.kit(), thousandths(found.confidence()), lines);
+            return new Cassette(found.kit(), thousandths(found.confidence()), pixels(found.box()), lines);
         }
     }
 
@@ -89,7 +93,13 @@ final class ReadCassetteCommand implements Callable<Integer> {
         }
     }
 
-    record Document(boolean present, boolean judged) {}
+    /** @param box empty where none is present */
+    record Document(boolean present, boolean judged, List<List<Double>> box, List<List<Double>> portrait) {
+
+        static Document of(DocumentFinding seen) {
+            return new Document(seen.present(), seen.judged(), pixels(seen.box()), pixels(seen.portrait()));
+        }
+    }
 
     @Override
     public Integer call() {
@@ -140,6 +150,12 @@ final class ReadCassetteCommand implements Callable<Integer> {
         } catch (IOException e) {
             throw new Refusal(to + " cannot be written: " + e.getMessage(), e);
         }
+    }
+
+    private static List<List<Double>> pixels(List<Corner> box) {
+        return box.stream()
+                .map(c -> List.of(Math.round(10 * c.x()) / 10.0, Math.round(10 * c.y()) / 10.0))
+                .toList();
     }
 
     private static double thousandths(double value) {

@@ -70,6 +70,7 @@ record PhotoView(
         List<Outline> all = new ArrayList<>();
         p.cassettes().forEach(c -> outline("cassette", c.box(), p, words, all));
         outline("document", p.document().box(), p, words, all);
+        outline("portrait", p.document().portrait(), p, words, all);
         outline("zone", p.document().zone(), p, words, all);
         return all;
     }

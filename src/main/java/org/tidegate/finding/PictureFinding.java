@@ -2,6 +2,7 @@ package org.tidegate.finding;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 
 /**
@@ -111,6 +112,7 @@ public record PictureFinding(
      * @param present whether an identity document is in view
      * @param judged false where the picture did not let anyone judge it
      * @param box its corners
+     * @param portrait corners of the block that looks like a portrait; empty where only the zone told of a document. Whose it is is never asked
      * @param zone corners of its machine-readable zone; empty where none was read
      * @param mrz lines of a machine-readable zone as read, ICAO 9303
      * @param bearer whom the zone names; empty unless all its check digits hold
@@ -120,12 +122,18 @@ public record PictureFinding(
             boolean judged,
             double confidence,
             List<Corner> box,
+            List<Corner> portrait,
             List<Corner> zone,
             List<String> mrz,
             Optional<Bearer> bearer) {
 
+        /** Findings of an earlier time know no portrait. */
+        public DocumentFinding {
+            portrait = Objects.requireNonNullElse(portrait, List.of());
+        }
+
         public static DocumentFinding notJudged() {
-            return new DocumentFinding(false, false, 0, List.of(), List.of(), List.of(), Optional.empty());
+            return new DocumentFinding(false, false, 0, List.of(), List.of(), List.of(), List.of(), Optional.empty());
         }
     }
 

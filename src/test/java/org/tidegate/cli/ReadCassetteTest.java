@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.networknt.schema.Error;
 import com.networknt.schema.SchemaRegistry;
 import com.networknt.schema.SpecificationVersion;
+import java.awt.Polygon;
+import java.awt.geom.Rectangle2D;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -36,6 +38,10 @@ class ReadCassetteTest {
         assertThat(answer.at("/cassettes/0/lines/C/present").asBoolean()).isTrue();
         assertThat(answer.at("/cassettes/0/lines/T/present").asBoolean()).isTrue();
         assertThat(answer.at("/identity_document/present").asBoolean()).isTrue();
+        assertThat(box(answer, "/cassettes/0/box").intersects(box(answer, "/identity_document/box")))
+                .isFalse();
+        assertThat(box(answer, "/identity_document/box").contains(box(answer, "/identity_document/portrait")))
+                .isTrue();
         assertThat(ImageIO.read(drawing.toFile()).getWidth()).isEqualTo(1200);
     }
 
@@ -55,6 +61,16 @@ class ReadCassetteTest {
         assertThat(ran.code()).isEqualTo(2);
         assertThat(ran.err()).contains("broken.jpg is no picture that can be decoded here");
         assertThat(JSON.readTree(ran.out()).at("/cassettes").size()).isZero();
+    }
+
+    /** The upright rectangle about four corners. */
+    private static Rectangle2D box(JsonNode answer, String at) {
+        assertThat(answer.at(at).size()).isEqualTo(4);
+        Polygon corners = new Polygon();
+        answer.at(at)
+                .forEach(c ->
+                        corners.addPoint(c.get(0).asDecimal().intValue(), c.get(1).asDecimal().intValue()));
+        return corners.getBounds2D();
     }
 
     private Path photo(String name, SamplePhoto photo) throws IOException {

@@ -113,7 +113,7 @@ class IdentityDocumentTest {
                 p.capture(),
                 p.legibility(),
                 List.of(),
-                new DocumentFinding(true, true, 1, List.of(), List.of(), List.of(), Optional.of(bearer)),
+                new DocumentFinding(true, true, 1, List.of(), List.of(), List.of(), List.of(), Optional.of(bearer)),
                 Optional.empty(),
                 p.editSigns());
     }

@@ -38,6 +38,32 @@ public final class DocumentFinder {
     private static final double GUESSED = 0.86;
     private static final double[] STANDS_OUT = {0.12, 0.2, 0.3};
 
+    /** Something that may be an identity document. */
+    private record Card(double confidence, List<Corner> box, List<Corner> portrait) {
+
+        static final Card NONE = new Card(0, List.of(), List.of());
+    }
+
+    /** A block of a card that may be a portrait; its box in shares of the card's length and breadth. */
+    private record Portrait(double likeness, Body.Box box) {
+
+        static final Portrait NONE = new Portrait(0, new Body.Box(0, 0, 0, 0));
+
+        static Portrait of(double likeness, Region r, Surface s) {
+            return new Portrait(
+                    likeness,
+                    new Body.Box(
+                            (double) r.left() / s.width(),
+                            (double) r.top() / s.height(),
+                            (r.right() + 1.0) / s.width(),
+                            (r.bottom() + 1.0) / s.height()));
+        }
+
+        List<Corner> in(Quad card) {
+            return card.part(box.fromU(), box.fromV(), box.toU(), box.toV()).corners();
+        }
+    }
+
     private DocumentFinder() {}
 
     /**
@@ -51,8 +77,7 @@ public final class DocumentFinder {
 
     static DocumentFinding find(
             Pixels image, List<QuadSearch.Found> quads, List<CassetteFinding> cassettes, PictureRules rules) {
-        double best = 0;
-        List<Corner> box = List.of();
+        Card best = Card.NONE;
         Pixels small = image.shrunkTo(QuadSearch.SIDE);
         Stream<QuadSearch.Found> fromInside = PortraitSearch.in(quads, small, image.scaleOver(small)).stream()
                 .map(q -> new QuadSearch.Found(q, GUESSED, 1));
@@ -63,18 +88,22 @@ public final class DocumentFinder {
                 .toList();
         Pixels rough = image.shrunkTo(ROUGH_SIDE);
         for (QuadSearch.Found card : cards) {
-            if (best >= CERTAIN) {
+            if (best.confidence >= CERTAIN) {
                 break;
             }
-            double confidence = confidence(card, image, rough);
-            if (confidence > best) {
-                best = confidence;
-                box = card.quad().corners();
-            }
+            Card seen = look(card, image, rough);
+            best = seen.confidence > best.confidence ? seen : best;
         }
-        boolean present = best >= rules.documentAt();
+        boolean present = best.confidence >= rules.documentAt();
         return new DocumentFinding(
-                present, true, best, present ? box : List.of(), List.of(), List.of(), Optional.empty());
+                present,
+                true,
+                best.confidence,
+                present ? best.box : List.of(),
+                present ? best.portrait : List.of(),
+                List.of(),
+                List.of(),
+                Optional.empty());
     }
 
     /** Between the two formats, with room for perspective. */
@@ -90,27 +119,32 @@ public final class DocumentFinder {
         });
     }
 
-    private static double confidence(QuadSearch.Found card, Pixels image, Pixels rough) {
-        double portrait = portrait(card.quad().scaled(1 / image.scaleOver(rough)), rough);
-        if (portrait == 0) {
-            return 0;
+    private static Card look(QuadSearch.Found card, Pixels image, Pixels rough) {
+        Portrait portrait = portrait(card.quad().scaled(1 / image.scaleOver(rough)), rough);
+        if (portrait.likeness == 0) {
+            return Card.NONE;
         }
         int height = (int) Math.round(LENGTH / card.quad().aspect());
         Pixels upright = Homography.toQuad(card.quad()).rectify(image, LENGTH, height);
         double print = Body.within(PrintMeter.marksInRows(upright), 3, 15, 10000, 20000);
         double outline = Body.within(card.fit(), 0.86, 0.96, 2, 3);
-        return 0.35 * portrait + 0.25 * print + 0.3 * portrait * print + 0.1 * outline;
+        double likeness = portrait.likeness;
+        return new Card(
+                0.35 * likeness + 0.25 * print + 0.3 * likeness * print + 0.1 * outline,
+                card.quad().corners(),
+                portrait.in(card.quad()));
     }
 
-    private static double portrait(Quad card, Pixels image) {
+    private static Portrait portrait(Quad card, Pixels image) {
         Surface surface = Surface.of(card, image, ROUGH_LENGTH, (int) Math.round(ROUGH_LENGTH / card.aspect()));
-        double portrait = 0;
+        Portrait best = Portrait.NONE;
         for (double standsOut : STANDS_OUT) {
             for (Region r : surface.features(standsOut, 0.02, 6)) {
-                portrait = Math.max(portrait, portrait(r, surface));
+                double likeness = portrait(r, surface);
+                best = likeness > best.likeness ? Portrait.of(likeness, r, surface) : best;
             }
         }
-        return portrait;
+        return best;
     }
 
     /** A block upright or lying on its side, of a fifth to two thirds of the card's height. */

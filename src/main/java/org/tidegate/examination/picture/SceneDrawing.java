@@ -13,7 +13,7 @@ import org.tidegate.finding.PictureFinding.CassetteFinding;
 import org.tidegate.finding.PictureFinding.Corner;
 import org.tidegate.rules.PictureRules;
 
-/** Draws what was found over the picture: outlines of cassettes and of the identity document. */
+/** Draws what was found over the picture: outlines of cassettes, of the identity document, its portrait and its zone. */
 public final class SceneDrawing {
 
     private static final Color CASSETTE = new Color(0xD4, 0x2A, 0x8C);
@@ -47,6 +47,7 @@ public final class SceneDrawing {
             outline(g, cassette.box(), CASSETTE);
         }
         outline(g, finding.document().box(), DOCUMENT);
+        outline(g, finding.document().portrait(), DOCUMENT);
         outline(g, finding.document().zone(), DOCUMENT);
         g.dispose();
         return out;

@@ -41,6 +41,7 @@ final class SceneFinder implements SceneReader {
                         true,
                         1,
                         card.present() ? card.box() : zone.box(),
+                        card.portrait(),
                         zone.box(),
                         zone.lines(),
                         zone.bearer()))

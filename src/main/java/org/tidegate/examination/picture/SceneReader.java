@@ -28,6 +28,7 @@ interface SceneReader {
                             document.judged(),
                             document.confidence(),
                             scaled(document.box(), factor),
+                            scaled(document.portrait(), factor),
                             scaled(document.zone(), factor),
                             document.mrz(),
                             document.bearer()),
