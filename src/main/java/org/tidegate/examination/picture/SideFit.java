@@ -1,5 +1,6 @@
 package org.tidegate.examination.picture;
 
+import java.util.Arrays;
 import java.util.List;
 import org.tidegate.finding.PictureFinding.Corner;
 
@@ -22,6 +23,9 @@ final class SideFit {
 
     private static final double NEARNESS = 0.2;
 
+    /** How far an outline may be off where its edges are judged, pixels. */
+    private static final double EXACT = 4;
+
     private final Pixels image;
 
     private SideFit(Pixels image) {
@@ -36,6 +40,25 @@ final class SideFit {
         Side left = fit.side(guess.d(), guess.a(), guess.length());
         Quad better = new Quad(left.meet(top), top.meet(right), right.meet(bottom), bottom.meet(left));
         return better.area() > 0.4 * guess.area() ? better : guess;
+    }
+
+    /** Share of its weakest side along which an edge of the picture is seen, 0–1. */
+    static double seen(Quad outline, Pixels image) {
+        SideFit fit = new SideFit(image);
+        return Math.min(
+                Math.min(fit.seen(outline.a(), outline.b()), fit.seen(outline.b(), outline.c())),
+                Math.min(fit.seen(outline.c(), outline.d()), fit.seen(outline.d(), outline.a())));
+    }
+
+    private double seen(Corner from, Corner to) {
+        double length = Quad.distance(from, to);
+        double nx = (to.y() - from.y()) / length;
+        double ny = -(to.x() - from.x()) / length;
+        double sum = 0;
+        for (double[] across : steepness(from, to, nx, ny, -EXACT, EXACT)) {
+            sum += Arrays.stream(across).max().orElse(0);
+        }
+        return sum / SAMPLES;
     }
 
     private record Side(Corner from, Corner to) {
