@@ -1,12 +1,15 @@
 package org.tidegate.examination.picture;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
+import org.tidegate.examination.picture.DyeBars.Bar;
 import org.tidegate.examination.picture.Regions.Region;
+import org.tidegate.rules.Protocol;
 
 /**
  * What makes an elongated flat thing a cassette: one result window in its middle line, a sample well beside it. Fractions of length and
@@ -15,9 +18,10 @@ import org.tidegate.examination.picture.Regions.Region;
  * @param window outline of the window's rim
  * @param windowQuality 0–1
  * @param well how surely a sample well was seen, 0–1
+ * @param byLines whether the window and the sample end were told by the lines of dye
  * @param plain share of the body that shows its own colour: print, lines and a window are a small part of a cassette, not of a page
  */
-record Body(Quad outline, Box window, double windowQuality, double well, double plain) {
+record Body(Quad outline, Box window, double windowQuality, double well, boolean byLines, double plain) {
 
     /** Part of an outline as fractions of its length and breadth. */
     record Box(double fromU, double fromV, double toU, double toV) {
@@ -62,6 +66,17 @@ record Body(Quad outline, Box window, double windowQuality, double well, double 
     /** From here on a rim tells best where the window ends: print and handwriting beside it run into what else is seen of it. */
     private static final double TRUSTED = 0.6;
 
+    /** Less than this tells no end from the other. */
+    private static final double UNDECIDED = 0.3;
+
+    /** Where a window lies at least, shares of the length: wells lie beside it. */
+    private static final double[] WINDOW = {0.36, 0.64};
+
+    /** Alikeness of the channels of a body's own colour, and how dark a shadow on it may be. */
+    private static final double OWN_COLOUR = 0.16;
+
+    private static final double SHADED = 0.3;
+
     private static final double[] LEANS = {-0.2, -0.1, 0.1, 0.2};
 
     /** Half of a rim's usual thickness in pixels: a rim is found by its middle. */
@@ -83,15 +98,19 @@ record Body(Quad outline, Box window, double windowQuality, double well, double 
         }
     }
 
-    static Optional<Body> read(Quad quad, Pixels image) {
-        int height = (int) Math.max(24, Math.round(LENGTH / quad.aspect()));
-        Surface surface = Surface.of(quad, image, LENGTH, height);
+    /** The outline's inside upright, as wells, windows and lines are looked for on it. */
+    static Surface surface(Quad quad, Pixels image) {
+        return Surface.of(quad, image, LENGTH, (int) Math.max(24, Math.round(LENGTH / quad.aspect())));
+    }
+
+    /** @param surface see {@link #surface} */
+    static Optional<Body> read(Quad quad, Surface surface, Pixels image) {
         Optional<Seen> window = Optional.empty();
-        Optional<Seen> well = Optional.empty();
+        List<Seen> wells = new ArrayList<>();
         for (double standsOut : STANDS_OUT) {
             List<Region> features = surface.features(standsOut, MARGIN, 12);
             window = better(window, features.stream().map(r -> Seen.of(r, windowQuality(r, surface))));
-            well = better(well, features.stream().map(r -> Seen.of(r, wellQuality(r, surface))));
+            features.stream().map(r -> Seen.of(r, wellQuality(r, surface))).filter(s -> s.quality() > 0.2).forEach(wells::add);
         }
         Optional<Seen> regions = window;
         double plain = surface.plainShare(PLAIN);
@@ -101,13 +120,46 @@ record Body(Quad outline, Box window, double windowQuality, double well, double 
                     byRim(surface, regions.filter(r -> r.quality() > TRUSTED).isPresent());
             window = rim.filter(r -> r.quality() > TRUSTED).or(() -> better(regions, rim.stream()));
         }
-        Optional<Seen> besideWindow = well;
-        return window.map(w -> body(quad, surface, again, w, besideWindow, plain));
+        return window.map(w -> body(quad, surface, again, w, wells, plain));
+    }
+
+    /**
+     * The body as the kit's window and the lines on it tell it.
+     *
+     * @param surface see {@link #surface}
+     */
+    static Optional<Body> byLines(Quad quad, Surface surface, Protocol.CassetteShape shape) {
+        List<Bar> bars = DyeBars.on(surface);
+        if (bars.isEmpty()) {
+            return Optional.empty();
+        }
+        List<Seen> wells = Arrays.stream(STANDS_OUT)
+                .boxed()
+                .flatMap(s -> surface.features(s, MARGIN, 12).stream())
+                .map(r -> Seen.of(r, wellQuality(r, surface)))
+                .toList();
+        double wellAt = wellAt(wells, (int) (WINDOW[0] * surface.width()), (int) (WINDOW[1] * surface.width()));
+        double plain = Math.max(surface.plainShare(PLAIN), surface.ownColourShare(OWN_COLOUR, SHADED));
+        return KitWindow.around(bars, shape, wellAt)
+                .map(k -> new Body(
+                        k.turned() ? quad.turned() : quad,
+                        k.box(),
+                        k.quality(),
+                        Math.max(0, k.turned() ? -wellAt : wellAt),
+                        true,
+                        plain));
+    }
+
+    /** @return 1 where one was surely seen before the window and none behind it, −1 the other way round */
+    private static double wellAt(List<Seen> wells, int left, int right) {
+        double before = wells.stream().filter(w -> w.right() < left).mapToDouble(Seen::quality).max().orElse(0);
+        double behind = wells.stream().filter(w -> w.left() > right).mapToDouble(Seen::quality).max().orElse(0);
+        return Math.max(-1, Math.min(1, (before - behind) / PLAIN_WELL));
     }
 
     /** The same with its other end taken for the sample's. */
     Body turned() {
-        return new Body(outline.turned(), window.turned(), windowQuality, well, plain);
+        return new Body(outline.turned(), window.turned(), windowQuality, well, byLines, plain);
     }
 
     private static Optional<Seen> better(Optional<Seen> best, Stream<Seen> more) {
@@ -116,27 +168,22 @@ record Body(Quad outline, Box window, double windowQuality, double well, double 
     }
 
     private static Body body(
-            Quad quad, Surface surface, boolean again, Seen window, Optional<Seen> well, double plain) {
+            Quad quad, Surface surface, boolean again, Seen window, List<Seen> wells, double plain) {
         Box box = new Box(
                 (double) window.left() / surface.width(),
                 (double) window.top() / surface.height(),
                 (window.right() + 1.0) / surface.width(),
                 (window.bottom() + 1.0) / surface.height());
-        Optional<Seen> beside = well.filter(w -> isBeside(w, window));
-        int side = beside.map(w -> w.left() > window.right() ? 1 : -1)
-                .orElseGet(() -> again ? darkerSide(surface, window) : 0);
-        double sure = beside.map(w -> Math.min(1, w.quality() / PLAIN_WELL)).orElse(GUESSED * Math.abs(side));
+        double at = wellAt(wells, window.left(), window.right());
+        int side = Math.abs(at) > UNDECIDED ? (int) -Math.signum(at) : again ? darkerSide(surface, window) : 0;
+        double sure = Math.abs(at) > UNDECIDED ? Math.abs(at) : GUESSED * Math.abs(side);
         return side > 0
-                ? new Body(quad.turned(), box.turned(), window.quality(), sure, plain)
-                : new Body(quad, box, window.quality(), sure, plain);
+                ? new Body(quad.turned(), box.turned(), window.quality(), sure, false, plain)
+                : new Body(quad, box, window.quality(), sure, false, plain);
     }
 
     private static int darkerSide(Surface surface, Seen window) {
         return WellSearch.side(surface, window.left(), window.right()).orElse(0);
-    }
-
-    private static boolean isBeside(Seen well, Seen window) {
-        return well.left() > window.right() || well.right() < window.left();
     }
 
     /** @param askew also look for one that leans, because a window must be there */
@@ -204,8 +251,8 @@ record Body(Quad outline, Box window, double windowQuality, double well, double 
         double fill = (Hull.area(r.hull()) + r.width() + r.height()) / ((r.width() + 1.0) * (r.height() + 1.0));
         double offMiddle = Math.abs((r.top() + r.bottom() + 1) / 2.0 / s.height() - 0.5);
         return within(breadth, 0.18, 0.26, 0.7, 0.85)
-                * within(aspect, 0.6, 0.8, 1.25, 1.7)
-                * within(fill, 0.66, 0.74, 2, 3)
+                * within(aspect, 0.6, 0.8, 1.8, 2.3)
+                * within(fill, 0.66, 0.74, 0.9, 0.96)
                 * within(offMiddle, -1, -0.5, 0.1, 0.22);
     }
 

@@ -4,6 +4,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.tidegate.finding.PictureFinding.Line;
 import org.tidegate.rules.PictureRules;
 import org.tidegate.rules.Protocol;
@@ -44,6 +45,9 @@ final class CassetteJudge {
     /** So many times that, where a hand may hide an end. */
     private static final double HIDDEN_END = 1.7;
 
+    /** What lines in their places say of the sample end, where no well was seen. */
+    private static final double TOLD = 0.6;
+
     private static final String CONTROL = "C";
 
     private final Pixels image;
@@ -60,7 +64,12 @@ final class CassetteJudge {
 
     /** @return empty where it has no window, or where no kit is looked for */
     Optional<CassetteCandidate> judge(QuadSearch.Found found) {
-        return Body.read(found.quad(), image).flatMap(body -> nearest(body).map(kit -> judged(found, body, kit)));
+        Surface surface = Body.surface(found.quad(), image);
+        Stream<Body> bodies = Stream.concat(
+                Body.read(found.quad(), surface, image).stream(),
+                kits.stream().map(Protocol::cassette).distinct().flatMap(shape -> Body.byLines(found.quad(), surface, shape).stream()));
+        return bodies.flatMap(body -> nearest(body).stream().map(kit -> judged(found, body, kit)))
+                .max(Comparator.comparingDouble(CassetteCandidate::confidence));
     }
 
     /** The kit whose proportions and window place are nearest. */
@@ -79,7 +88,7 @@ final class CassetteJudge {
 
     /** Where no well tells one end from the other, a lonely line is the control line: a test line alone is far rarer. */
     private Body upright(Body body, Protocol kit) {
-        return body.well() < 1 && !shows(CONTROL, body, kit) && shows(CONTROL, body.turned(), kit)
+        return !body.byLines() && body.well() < 1 && !shows(CONTROL, body, kit) && shows(CONTROL, body.turned(), kit)
                 ? body.turned()
                 : body;
     }
@@ -97,16 +106,16 @@ final class CassetteJudge {
         boolean dyed = anyLine && strip.showsDye(kit.cassette(), 2 * rules.lineAt());
         double noise = lines.values().stream().mapToDouble(Line::noise).min().orElse(0);
         double parts = 0.4 * body.windowQuality()
-                + 0.25 * body.well()
+                + 0.25 * (body.byLines() ? Math.max(TOLD, body.well()) : body.well())
                 + (dyed ? 0.25 : anyLine ? 0.1 : 0)
                 + Body.within(found.fit(), 0.84, 0.96, 2, 3) * 0.1;
         double aspect = body.outline().aspect() / kit.cassette().aspect();
-        boolean unmistakable = dyed && body.well() == 1 && body.windowQuality() > PLAIN_TO_SEE && noise < CALM / 2;
+        boolean unmistakable = dyed && (body.well() == 1 || body.byLines()) && body.windowQuality() > PLAIN_TO_SEE && noise < CALM / 2;
         double likeness = (unmistakable
                         ? Body.within(body.plain(), Body.CLUTTERED, HELD, 2, 3)
                         : Body.within(body.plain(), Body.PAGE, CASSETTE, 2, 3))
                 * Body.within(strip.white() / Math.max(1, brightest), SHADED, LIT, 2, 3)
-                * Body.within(strip.lightShare(), PRINTED, MEMBRANE, 2, 3)
+                * (unmistakable ? 1 : Body.within(strip.lightShare(), PRINTED, MEMBRANE, 2, 3))
                 * (1 - Body.within(noise, CALM, RESTLESS, 2, 3))
                 * inPlace(outOfPlace(body, kit.cassette()), unmistakable)
                 * Body.within(aspect, 0.62, 0.72, 1.5, 1.75);

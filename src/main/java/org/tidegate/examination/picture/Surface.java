@@ -126,6 +126,27 @@ final class Surface {
         return (double) n / difference.length;
     }
 
+    /**
+     * Share of pixels that have the main colour, whatever light falls on them: all three channels are darker alike by at most so much (relative).
+     * The edge of a shadow across a thing leaves it its colour.
+     */
+    double ownColourShare(double within, double darkest) {
+        float[] r = pixels.channel(0);
+        float[] b = pixels.channel(2);
+        int n = 0;
+        for (int i = 0; i < difference.length; i++) {
+            double u = (i % width() + 0.5) / width();
+            double v = (Math.floorDiv(i, width()) + 0.5) / height();
+            double red = r[i] / Math.max(20, light[0].at(u, v));
+            double mid = green[i] / Math.max(20, light[1].at(u, v));
+            double blue = b[i] / Math.max(20, light[2].at(u, v));
+            double most = Math.max(red, Math.max(mid, blue));
+            double least = Math.min(red, Math.min(mid, blue));
+            n += least >= darkest && least >= (1 - within) * most ? 1 : 0;
+        }
+        return (double) n / difference.length;
+    }
+
     /** What differs by more than so much, leaving a margin (share of the height) away. */
     List<Region> features(double moreThan, double margin, int minArea) {
         int edge = (int) Math.round(margin * height());

@@ -1,0 +1,98 @@
+package org.tidegate.examination.picture;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.tidegate.examination.picture.DyeBars.Bar;
+import org.tidegate.rules.Protocol.CassetteShape;
+import org.tidegate.rules.Protocol.LinePlace;
+
+/**
+ * The result window as the lines of dye on a body tell it: they lie where the kit says, and a window lies around them. Needs no rim, and tells the
+ * sample end by where the control line lies.
+ *
+ * @param box with the sample end at 0 once the body is turned, where it is to be
+ * @param turned whether the sample end is the outline's other one
+ * @param control whether the control line is among the lines
+ * @param quality 0–1
+ */
+record KitWindow(Body.Box box, boolean turned, boolean control, double quality) {
+
+    /** How far the lines may be off the kit's places together, as a share of the length, since no outline is exact; a lonely test line less. */
+    private static final double OFF = 0.05;
+
+    private static final double OFF_ALONE = 0.025;
+
+    /** How far one line may be off another's place. */
+    private static final double OFF_EACH_OTHER = 0.022;
+
+    /** Weaker than this share of the strongest bar, a bar that no line explains is no contradiction. */
+    private static final double CONTRADICTS = 0.3;
+
+    private static final double CONTROL_SEEN = 1;
+    private static final double ALONE = 0.3;
+    private static final double FOR_WELL = 0.6;
+    private static final double FOR_PLACE = 4;
+    private static final double FOR_CONTRADICTION = 0.4;
+
+    private static final String CONTROL = "C";
+
+    private record Guess(KitWindow window, double worth) {}
+
+    /**
+     * @param wellAt how surely a well was seen at the outline's first end (1) or at its last (−1), 0 for neither
+     * @return the best; empty where no line lies where one may
+     */
+    static Optional<KitWindow> around(List<Bar> bars, CassetteShape shape, double wellAt) {
+        return Stream.of(false, true)
+                .flatMap(turned -> guesses(turned ? bars.stream().map(Bar::turned).toList() : bars, shape, turned, wellAt))
+                .max(Comparator.comparingDouble(Guess::worth))
+                .map(Guess::window);
+    }
+
+    private static Stream<Guess> guesses(List<Bar> bars, CassetteShape shape, boolean turned, double wellAt) {
+        return shape.lines().stream().flatMap(line -> bars.stream().flatMap(bar -> guess(bar, line, bars, shape, turned, wellAt).stream()));
+    }
+
+    /** That this bar is that line. */
+    private static Optional<Guess> guess(Bar bar, LinePlace line, List<Bar> bars, CassetteShape shape, boolean turned, double wellAt) {
+        boolean control = line.name().equals(CONTROL);
+        double shift = bar.at() - place(line, shape);
+        if (Math.abs(shift) > (control ? OFF : OFF_ALONE)) {
+            return Optional.empty();
+        }
+        double strongest = bars.stream().mapToDouble(Bar::strength).max().orElse(0);
+        boolean contradicted = bars.stream()
+                .filter(b -> b.strength() > CONTRADICTS * strongest)
+                .anyMatch(b -> shape.lines().stream().noneMatch(l -> Math.abs(place(l, shape) + shift - b.at()) < OFF_EACH_OTHER));
+        double worth = (control ? CONTROL_SEEN : ALONE)
+                - FOR_PLACE * Math.abs(shift)
+                + FOR_WELL * (turned ? -wellAt : wellAt)
+                - (contradicted ? FOR_CONTRADICTION : 0);
+        return Optional.of(new Guess(window(bar, shift, shape, turned, control, contradicted), worth));
+    }
+
+    private static KitWindow window(
+            Bar bar, double shift, CassetteShape shape, boolean turned, boolean control, boolean contradicted) {
+        double middle = (bar.fromV() + bar.toV()) / 2;
+        double height = bar.toV() - bar.fromV();
+        double quality = Body.within(bar.strength(), 0.015, 0.05, 2, 3)
+                * Body.within(height / shape.windowWidth(), 0.45, 0.7, 1.3, 1.6)
+                * Body.within(Math.abs(shift), -1, -0.5, 0.02, 0.1)
+                * (contradicted ? 0.7 : 1);
+        return new KitWindow(
+                new Body.Box(
+                        shape.windowFrom() + shift,
+                        middle - height / 2,
+                        shape.windowTo() + shift,
+                        middle + height / 2),
+                turned,
+                control,
+                quality);
+    }
+
+    private static double place(LinePlace line, CassetteShape shape) {
+        return shape.windowFrom() + line.at() * (shape.windowTo() - shape.windowFrom());
+    }
+}
