@@ -48,6 +48,9 @@ final class CassetteJudge {
     /** What lines in their places say of the sample end, where no well was seen. */
     private static final double TOLD = 0.6;
 
+    /** A strip that shows dye but no control line is rarer than a wrong idea of where things lie. */
+    private static final double LONELY_TEST_LINE = 0.15;
+
     private static final String CONTROL = "C";
 
     private final Pixels image;
@@ -69,7 +72,7 @@ final class CassetteJudge {
                 Body.read(found.quad(), surface, image).stream(),
                 kits.stream().map(Protocol::cassette).distinct().flatMap(shape -> Body.byLines(found.quad(), surface, shape).stream()));
         return bodies.flatMap(body -> nearest(body).stream().map(kit -> judged(found, body, kit)))
-                .max(Comparator.comparingDouble(CassetteCandidate::confidence));
+                .max(Comparator.comparingDouble(c -> c.confidence() + (isToldByLines(c) ? 1 : 0)));
     }
 
     /** The kit whose proportions and window place are nearest. */
@@ -98,18 +101,26 @@ final class CassetteJudge {
         return found != null && found.present();
     }
 
+    /** Lines in their places say more of the window and of the sample end than a rim and wells, which print and handwriting imitate. */
+    private static boolean isToldByLines(CassetteCandidate c) {
+        return c.body().byLines() && c.body().windowQuality() > PLAIN_TO_SEE;
+    }
+
     private CassetteCandidate judged(QuadSearch.Found found, Body seen, Protocol kit) {
         Body body = upright(seen, kit);
         Strip strip = Strip.in(body, image);
         Map<String, Line> lines = strip.lines(kit.cassette(), rules.lineAt());
         boolean anyLine = lines.values().stream().anyMatch(l -> l.present() && l.strength() > 2 * rules.lineAt());
-        boolean dyed = anyLine && strip.showsDye(kit.cassette(), 2 * rules.lineAt());
+        boolean dyed = body.byLines() || anyLine && strip.showsDye(kit.cassette(), 2 * rules.lineAt());
         double noise = lines.values().stream().mapToDouble(Line::noise).min().orElse(0);
-        double parts = 0.4 * body.windowQuality()
+        boolean control = Optional.ofNullable(lines.get(CONTROL)).map(Line::present).orElse(true);
+        double aspect = body.outline().aspect() / kit.cassette().aspect();
+        double window = body.windowQuality() * (body.byLines() ? Body.within(aspect, 0.5, 0.88, 1.15, 1.7) : 1);
+        double parts = 0.4 * window
                 + 0.25 * (body.byLines() ? Math.max(TOLD, body.well()) : body.well())
                 + (dyed ? 0.25 : anyLine ? 0.1 : 0)
-                + Body.within(found.fit(), 0.84, 0.96, 2, 3) * 0.1;
-        double aspect = body.outline().aspect() / kit.cassette().aspect();
+                + Body.within(found.fit(), 0.84, 0.96, 2, 3) * 0.1
+                - (dyed && !control ? LONELY_TEST_LINE : 0);
         boolean unmistakable = dyed && (body.well() == 1 || body.byLines()) && body.windowQuality() > PLAIN_TO_SEE && noise < CALM / 2;
         double likeness = (unmistakable
                         ? Body.within(body.plain(), Body.CLUTTERED, HELD, 2, 3)
