@@ -5,11 +5,13 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BiFunction;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
 import org.tidegate.finding.PictureFinding.CassetteFinding;
 import org.tidegate.rules.PictureRules;
 import org.tidegate.rules.Protocol;
+import org.tidegate.rules.Protocol.CassetteShape;
 
 /**
  * Finds test cassettes: elongated four-cornered bodies with a light result window in their middle line, told from other elongated things by
@@ -30,6 +32,9 @@ public final class CassetteFinder {
 
     /** As plainly as that, so that no other draft tells its lines better. */
     private static final double CLEAR = 0.95;
+
+    /** How surely a well must be seen beside a line whose body has no outline of its own. */
+    private static final double PLAIN_WELL = 0.7;
 
     private record Glance(QuadSearch.Found found, Surface surface) {}
 
@@ -62,11 +67,15 @@ public final class CassetteFinder {
 
     private List<CassetteFinding> among(List<QuadSearch.Found> quads) {
         List<CassetteCandidate> candidates = new ArrayList<>();
-        Stream.concat(elongated(fromInside()), lightest(elongated(quads.stream())))
+        Stream.concat(elongated(fromInside(RingSearch::in)), lightest(elongated(quads.stream())))
                 .limit(MOST_CANDIDATES)
-                .filter(f -> candidates.stream()
-                        .noneMatch(c -> c.confidence() >= CERTAIN && c.clarity() >= CLEAR && c.covers(f.quad())))
+                .filter(f -> isOpen(f, candidates))
                 .forEach(f -> judge.judge(f).ifPresent(candidates::add));
+        lightest(elongated(fromInside(BarSearch::in)))
+                .filter(f -> isOpen(f, candidates))
+                .flatMap(f -> judge.judge(f).stream())
+                .filter(c -> c.body().well() > PLAIN_WELL)
+                .forEach(candidates::add);
         List<CassetteCandidate> kept = new ArrayList<>();
         for (CassetteCandidate c : supported(candidates)) {
             if (kept.stream().noneMatch(k -> k.covers(c.body().outline()) || c.isTinyBeside(k))) {
@@ -80,6 +89,12 @@ public final class CassetteFinder {
                         best(c, candidates, CassetteCandidate::snugness),
                         best(c, candidates, CassetteCandidate::clarity)))
                 .toList();
+    }
+
+    /** Nothing so certain lies there that a further look is idle. */
+    private static boolean isOpen(QuadSearch.Found found, List<CassetteCandidate> candidates) {
+        return candidates.stream()
+                .noneMatch(c -> c.confidence() >= CERTAIN && c.clarity() >= CLEAR && c.covers(found.quad()));
     }
 
     private static Stream<QuadSearch.Found> elongated(Stream<QuadSearch.Found> found) {
@@ -109,12 +124,12 @@ public final class CassetteFinder {
                 .toList();
     }
 
-    private Stream<QuadSearch.Found> fromInside() {
+    private Stream<QuadSearch.Found> fromInside(BiFunction<Pixels, List<CassetteShape>, List<Quad>> search) {
         Pixels small = image.shrunkTo(QuadSearch.SIDE);
         double scale = image.scaleOver(small);
-        return RingSearch.in(
-                        small, kits.stream().map(Protocol::cassette).distinct().toList())
-                .stream()
+        List<CassetteShape> shapes =
+                kits.stream().map(Protocol::cassette).distinct().toList();
+        return search.apply(small, shapes).stream()
                 .map(q -> new QuadSearch.Found(q.scaled(scale), 0.9, 1));
     }
 

@@ -46,7 +46,7 @@ final class CassetteJudge {
     private static final double HIDDEN_END = 1.7;
 
     /** What lines in their places say of the sample end, where no well was seen. */
-    private static final double TOLD = 0.6;
+    private static final double TOLD = 0.8;
 
     /** A strip that shows dye but no control line is rarer than a wrong idea of where things lie. */
     private static final double LONELY_TEST_LINE = 0.15;
@@ -111,11 +111,12 @@ final class CassetteJudge {
         Strip strip = Strip.in(body, image);
         Map<String, Line> lines = strip.lines(kit.cassette(), rules.lineAt());
         boolean anyLine = lines.values().stream().anyMatch(l -> l.present() && l.strength() > 2 * rules.lineAt());
-        boolean dyed = body.byLines() || anyLine && strip.showsDye(kit.cassette(), 2 * rules.lineAt());
+        boolean dyed = (body.byLines() || anyLine)
+                && strip.showsDye(kit.cassette(), (body.byLines() ? 1 : 2) * rules.lineAt());
         double noise = lines.values().stream().mapToDouble(Line::noise).min().orElse(0);
         boolean control = Optional.ofNullable(lines.get(CONTROL)).map(Line::present).orElse(true);
         double aspect = body.outline().aspect() / kit.cassette().aspect();
-        double window = body.windowQuality() * (body.byLines() ? Body.within(aspect, 0.5, 0.88, 1.15, 1.7) : 1);
+        double window = body.windowQuality() * (body.byLines() ? Body.within(aspect, 0.55, 0.92, 1.12, 1.6) : 1);
         double parts = 0.4 * window
                 + 0.25 * (body.byLines() ? Math.max(TOLD, body.well()) : body.well())
                 + (dyed ? 0.25 : anyLine ? 0.1 : 0)

@@ -24,6 +24,9 @@ record KitWindow(Body.Box box, boolean turned, boolean control, double quality) 
 
     private static final double OFF_ALONE = 0.025;
 
+    /** A test line without a control line is believed only where a well plainly tells the sample end. */
+    private static final double PLAIN = 0.8;
+
     /** How far one line may be off another's place. */
     private static final double OFF_EACH_OTHER = 0.022;
 
@@ -62,7 +65,8 @@ record KitWindow(Body.Box box, boolean turned, boolean control, double quality) 
     private static Optional<Guess> guess(Bar bar, LinePlace line, List<Bar> bars, CassetteShape shape, boolean turned, double wellAt) {
         boolean control = line.name().equals(CONTROL);
         double shift = bar.at() - place(line, shape);
-        if (Math.abs(shift) > (control ? OFF : OFF_ALONE)) {
+        double sampleEnd = turned ? -wellAt : wellAt;
+        if (Math.abs(shift) > (control ? OFF : OFF_ALONE) || !control && sampleEnd < PLAIN) {
             return Optional.empty();
         }
         double strongest = bars.stream().mapToDouble(Bar::strength).max().orElse(0);
@@ -71,7 +75,7 @@ record KitWindow(Body.Box box, boolean turned, boolean control, double quality) 
                 .anyMatch(b -> shape.lines().stream().noneMatch(l -> Math.abs(place(l, shape) + shift - b.at()) < OFF_EACH_OTHER));
         double worth = (control ? CONTROL_SEEN : ALONE)
                 - FOR_PLACE * Math.abs(shift)
-                + FOR_WELL * (turned ? -wellAt : wellAt)
+                + FOR_WELL * sampleEnd
                 - (contradicted ? FOR_CONTRADICTION : 0);
         return Optional.of(new Guess(window(bar, shift, shape, turned, control, contradicted), worth));
     }
