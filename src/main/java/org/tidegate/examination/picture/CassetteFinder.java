@@ -9,6 +9,7 @@ import java.util.function.BiFunction;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
 import org.tidegate.finding.PictureFinding.CassetteFinding;
+import org.tidegate.finding.PictureFinding.Line;
 import org.tidegate.rules.PictureRules;
 import org.tidegate.rules.Protocol;
 import org.tidegate.rules.Protocol.CassetteShape;
@@ -35,6 +36,12 @@ public final class CassetteFinder {
 
     /** How surely a well must be seen beside a line whose body has no outline of its own. */
     private static final double PLAIN_WELL = 0.7;
+
+    private static final double SURE = 0.8;
+    private static final double BORDER = 3;
+
+    /** Share of its weakest side along which the outline must be seen, where no well was. */
+    private static final double OUTLINED = 0.85;
 
     private record Glance(QuadSearch.Found found, Surface surface) {}
 
@@ -67,14 +74,14 @@ public final class CassetteFinder {
 
     private List<CassetteFinding> among(List<QuadSearch.Found> quads) {
         List<CassetteCandidate> candidates = new ArrayList<>();
-        Stream.concat(elongated(fromInside(RingSearch::in)), lightest(elongated(quads.stream())))
+        Stream.concat(elongated(fromInside(RingSearch::in)), lightest(elongated(quads.stream()).filter(this::isInView)))
                 .limit(MOST_CANDIDATES)
                 .filter(f -> isOpen(f, candidates))
                 .forEach(f -> judge.judge(f).ifPresent(candidates::add));
         lightest(elongated(fromInside(BarSearch::in)))
                 .filter(f -> isOpen(f, candidates))
                 .flatMap(f -> judge.judge(f).stream())
-                .filter(c -> c.body().well() > PLAIN_WELL)
+                .filter(this::isSure)
                 .forEach(candidates::add);
         List<CassetteCandidate> kept = new ArrayList<>();
         for (CassetteCandidate c : supported(candidates)) {
@@ -97,9 +104,27 @@ public final class CassetteFinder {
                 .noneMatch(c -> c.confidence() >= CERTAIN && c.clarity() >= CLEAR && c.covers(found.quad()));
     }
 
+    /** Strokes of print have no well beside them, and seldom lie as two lines do within a body's straight edges. */
+    private boolean isSure(CassetteCandidate c) {
+        Pixels small = image.shrunkTo(QuadSearch.SIDE);
+        double seen = SideFit.seen(c.body().outline().scaled(1 / image.scaleOver(small)), small);
+        boolean allLines = c.lines().values().stream().allMatch(Line::present);
+        return c.confidence() > SURE && (c.body().well() > PLAIN_WELL || seen > OUTLINED && allLines);
+    }
+
     private static Stream<QuadSearch.Found> elongated(Stream<QuadSearch.Found> found) {
         return found.filter(f -> f.quad().aspect() >= SHORTEST && f.quad().aspect() <= LONGEST)
                 .filter(f -> f.quad().length() >= LEAST_LENGTH);
+    }
+
+    /** What has three corners on the picture's border is a part of the table that something else cuts off. */
+    private boolean isInView(QuadSearch.Found found) {
+        return found.quad().corners().stream()
+                        .filter(c -> Math.min(c.x(), c.y()) <= BORDER
+                                || c.x() >= image.width() - 1 - BORDER
+                                || c.y() >= image.height() - 1 - BORDER)
+                        .count()
+                < 3;
     }
 
     /** White things first, and none that are all checks or print: a patterned table is full of outlines. */

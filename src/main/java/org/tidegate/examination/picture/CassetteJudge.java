@@ -118,8 +118,8 @@ final class CassetteJudge {
         double aspect = body.outline().aspect() / kit.cassette().aspect();
         double window = body.windowQuality() * (body.byLines() ? Body.within(aspect, 0.55, 0.92, 1.12, 1.6) : 1);
         double parts = 0.4 * window
-                + 0.25 * (body.byLines() ? Math.max(TOLD, body.well()) : body.well())
-                + (dyed ? 0.25 : anyLine ? 0.1 : 0)
+                + 0.25 * (body.byLines() && dyed ? Math.max(TOLD * window * window, body.well()) : body.well())
+                + (dyed ? 0.25 : body.byLines() && control ? 0.18 : anyLine ? 0.1 : 0)
                 + Body.within(found.fit(), 0.84, 0.96, 2, 3) * 0.1
                 - (dyed && !control ? LONELY_TEST_LINE : 0);
         boolean unmistakable = dyed && (body.well() == 1 || body.byLines()) && body.windowQuality() > PLAIN_TO_SEE && noise < CALM / 2;

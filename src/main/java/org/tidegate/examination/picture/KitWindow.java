@@ -31,7 +31,9 @@ record KitWindow(Body.Box box, boolean turned, boolean control, double quality) 
     private static final double OFF_EACH_OTHER = 0.022;
 
     /** Weaker than this share of the strongest bar, a bar that no line explains is no contradiction. */
-    private static final double CONTRADICTS = 0.5;
+    private static final double CONTRADICTS = 0.65;
+
+    private static final double CONTRADICTED = 0.6;
 
     /** A strip without a control line is rarer than an outline that is not exact. */
     private static final double WITHOUT_CONTROL = 0.6;
@@ -84,11 +86,11 @@ record KitWindow(Body.Box box, boolean turned, boolean control, double quality) 
             Bar bar, double shift, CassetteShape shape, boolean turned, boolean control, boolean contradicted) {
         double middle = (bar.fromV() + bar.toV()) / 2;
         double height = bar.toV() - bar.fromV();
-        double quality = Body.within(bar.strength(), 0.015, 0.035, 2, 3)
+        double quality = Body.within(bar.strength(), 0.015, 0.05, 2, 3)
                 * Body.within(height / shape.windowWidth(), 0.4, 0.75, 1.2, 1.6)
                 * Body.within(Math.abs(middle - 0.5), -1, -0.5, 0.05, 0.2)
                 * Body.within(Math.abs(shift), -1, -0.5, 0.015, 0.1)
-                * (contradicted ? 0.75 : 1)
+                * (contradicted ? CONTRADICTED : 1)
                 * (control ? 1 : WITHOUT_CONTROL);
         return new KitWindow(
                 new Body.Box(
