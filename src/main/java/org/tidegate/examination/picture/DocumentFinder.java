@@ -3,6 +3,7 @@ package org.tidegate.examination.picture;
 import java.awt.image.BufferedImage;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.ToDoubleBiFunction;
 import java.util.stream.Stream;
 import org.tidegate.examination.picture.Regions.Region;
 import org.tidegate.finding.PictureFinding.CassetteFinding;
@@ -40,6 +41,10 @@ public final class DocumentFinder {
     private static final double CLEARER = 0.03;
 
     private static final double AS_GOOD = 0.6;
+    /** Squareness of an outline and share of its weakest side that is seen, below which it says nothing and from which on it is a card's. */
+    private static final double[] OUTLINE = {0.95, 0.99};
+
+    private static final double[] EDGES = {0.7, 0.9};
     private static final double[] STANDS_OUT = {0.12, 0.2, 0.3};
 
     /** Something that may be an identity document. */
@@ -95,7 +100,7 @@ public final class DocumentFinder {
             if (best.confidence >= CERTAIN) {
                 break;
             }
-            Card seen = look(card, image, rough);
+            Card seen = look(card, image, rough, small);
             best = seen.confidence > best.confidence ? seen : best;
         }
         best = framed(best, cards, image, rough, small);
@@ -127,7 +132,7 @@ public final class DocumentFinder {
         for (QuadSearch.Found card : cards) {
             double seen = card.quad().contains(middle) ? SideFit.seen(card.quad().scaled(scale), small) : 0;
             if (seen > most + CLEARER) {
-                Card other = look(card, image, rough);
+                Card other = look(card, image, rough, small);
                 if (other.confidence > AS_GOOD * best.confidence) {
                     framed = new Card(best.confidence, other.box, other.portrait);
                     most = seen;
@@ -150,11 +155,27 @@ public final class DocumentFinder {
         });
     }
 
-    private static Card look(QuadSearch.Found card, Pixels image, Pixels rough) {
-        Portrait portrait = portrait(card.quad().scaled(1 / image.scaleOver(rough)), rough);
-        if (portrait.likeness == 0) {
+    private static Card look(QuadSearch.Found card, Pixels image, Pixels rough, Pixels small) {
+        Surface surface = surface(card.quad().scaled(1 / image.scaleOver(rough)), rough);
+        Portrait portrait = portrait(surface, DocumentFinder::portrait);
+        Card printed = portrait.likeness == 0 ? Card.NONE : printed(card, portrait, image);
+        Card outlined = printed.confidence < GUESSED && card.fit() > OUTLINE[0] ? outlined(card, surface, image, small) : Card.NONE;
+        return outlined.confidence > printed.confidence ? outlined : printed;
+    }
+
+    /** A card by its own straight edges, with a head and shoulders on it that need no frame of their own. */
+    private static Card outlined(QuadSearch.Found card, Surface surface, Pixels image, Pixels small) {
+        Portrait head = portrait(surface, DocumentFinder::head);
+        if (head.likeness == 0) {
             return Card.NONE;
         }
+        double edges = SideFit.seen(card.quad().scaled(1 / image.scaleOver(small)), small);
+        double outline = Body.within(card.fit(), OUTLINE[0], OUTLINE[1], 2, 3)
+                * Body.within(edges, EDGES[0], EDGES[1], 2, 3);
+        return new Card(0.8 * outline * head.likeness, card.quad().corners(), head.in(card.quad()));
+    }
+
+    private static Card printed(QuadSearch.Found card, Portrait portrait, Pixels image) {
         int height = (int) Math.round(LENGTH / card.quad().aspect());
         Pixels upright = Homography.toQuad(card.quad()).rectify(image, LENGTH, height);
         double print = Body.within(PrintMeter.marksInRows(upright), 3, 15, 10000, 20000);
@@ -166,16 +187,32 @@ public final class DocumentFinder {
                 portrait.in(card.quad()));
     }
 
-    private static Portrait portrait(Quad card, Pixels image) {
-        Surface surface = Surface.of(card, image, ROUGH_LENGTH, (int) Math.round(ROUGH_LENGTH / card.aspect()));
+    private static Surface surface(Quad card, Pixels image) {
+        return Surface.of(card, image, ROUGH_LENGTH, (int) Math.round(ROUGH_LENGTH / card.aspect()));
+    }
+
+    private static Portrait portrait(Surface surface, ToDoubleBiFunction<Region, Surface> measure) {
         Portrait best = Portrait.NONE;
         for (double standsOut : STANDS_OUT) {
             for (Region r : surface.features(standsOut, 0.02, 6)) {
-                double likeness = portrait(r, surface);
+                double likeness = measure.applyAsDouble(r, surface);
                 best = likeness > best.likeness ? Portrait.of(likeness, r, surface) : best;
             }
         }
         return best;
+    }
+
+    /** Hair, face and clothes, upright or lying on their side. */
+    private static double head(Region r, Surface s) {
+        double upright = (double) r.width() / r.height();
+        double high = (double) r.height() / s.height();
+        double share = (double) r.width() * r.height() / (s.width() * s.height());
+        double solid = (double) r.area() / Math.max(1, Hull.area(r.hull()));
+        return Body.within(upright, 0.42, 0.55, 1.4, 1.8)
+                * Body.within(high, 0.2, 0.28, 0.8, 0.95)
+                * Body.within(share, 0.025, 0.04, 0.28, 0.4)
+                * Body.within(solid, 0.4, 0.6, 2, 3)
+                * Body.within(s.variety(r), VARIED, 0.5, 2, 3);
     }
 
     /** A block upright or lying on its side, of a fifth to two thirds of the card's height. */
