@@ -139,7 +139,7 @@ record Body(Quad outline, Box window, double windowQuality, double well, boolean
                 .map(r -> Seen.of(r, wellQuality(r, surface)))
                 .toList();
         double wellAt = wellAt(wells, (int) (WINDOW[0] * surface.width()), (int) (WINDOW[1] * surface.width()));
-        double plain = Math.max(surface.plainShare(PLAIN), surface.ownColourShare(OWN_COLOUR, SHADED));
+        double plain = plain(surface);
         return KitWindow.around(bars, shape, wellAt)
                 .map(k -> new Body(
                         k.turned() ? quad.turned() : quad,
@@ -148,6 +148,11 @@ record Body(Quad outline, Box window, double windowQuality, double well, boolean
                         Math.max(0, k.turned() ? -wellAt : wellAt),
                         true,
                         plain));
+    }
+
+    /** Share of a surface that shows its own colour, whatever shadows fall on it. */
+    static double plain(Surface surface) {
+        return Math.max(surface.plainShare(PLAIN), surface.ownColourShare(OWN_COLOUR, SHADED));
     }
 
     /** @return 1 where one was surely seen before the window and none behind it, −1 the other way round */

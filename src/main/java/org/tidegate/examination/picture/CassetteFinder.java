@@ -37,7 +37,7 @@ public final class CassetteFinder {
     /** How surely a well must be seen beside a line whose body has no outline of its own. */
     private static final double PLAIN_WELL = 0.7;
 
-    private static final double SURE = 0.8;
+    private static final double SURE = 0.75;
     private static final double BORDER = 3;
 
     /** Share of its weakest side along which the outline must be seen, where no well was. */
@@ -130,7 +130,7 @@ public final class CassetteFinder {
     /** White things first, and none that are all checks or print: a patterned table is full of outlines. */
     private Stream<QuadSearch.Found> lightest(Stream<QuadSearch.Found> found) {
         return found.map(f -> new Glance(f, Surface.of(f.quad(), image, GLANCE, GLANCE / 3)))
-                .filter(g -> g.surface().plainShare(Body.PLAIN) >= Body.CLUTTERED)
+                .filter(g -> Body.plain(g.surface()) >= Body.CLUTTERED)
                 .sorted(Comparator.comparingDouble((Glance g) -> g.surface().white())
                         .reversed())
                 .map(Glance::found);

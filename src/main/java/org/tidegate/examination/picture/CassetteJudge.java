@@ -18,6 +18,9 @@ final class CassetteJudge {
     /** The same of one whose window, well and lines are plain to see: fingers and handwriting may hide the rest. */
     private static final double HELD = 0.75;
 
+    /** The same of one on which lines and well lie where they must. */
+    private static final double HALF = 0.35;
+
     private static final double PLAIN_TO_SEE = 0.75;
 
     /** A membrane is white: how light it is against the brightest of the picture, even in a shadow. */
@@ -50,6 +53,9 @@ final class CassetteJudge {
 
     /** A strip that shows dye but no control line is rarer than a wrong idea of where things lie. */
     private static final double LONELY_TEST_LINE = 0.15;
+
+    /** Contrast of a line that speaks for a cassette. */
+    private static final double PLAIN_LINE = 0.08;
 
     private static final String CONTROL = "C";
 
@@ -110,9 +116,9 @@ final class CassetteJudge {
         Body body = upright(seen, kit);
         Strip strip = Strip.in(body, image);
         Map<String, Line> lines = strip.lines(kit.cassette(), rules.lineAt());
-        boolean anyLine = lines.values().stream().anyMatch(l -> l.present() && l.strength() > 2 * rules.lineAt());
+        boolean anyLine = lines.values().stream().anyMatch(l -> l.present() && l.strength() > PLAIN_LINE);
         boolean dyed = (body.byLines() || anyLine)
-                && strip.showsDye(kit.cassette(), (body.byLines() ? 1 : 2) * rules.lineAt());
+                && strip.showsDye(kit.cassette(), body.byLines() ? PLAIN_LINE / 2 : PLAIN_LINE);
         double noise = lines.values().stream().mapToDouble(Line::noise).min().orElse(0);
         boolean control = Optional.ofNullable(lines.get(CONTROL)).map(Line::present).orElse(true);
         double aspect = body.outline().aspect() / kit.cassette().aspect();
@@ -124,7 +130,7 @@ final class CassetteJudge {
                 - (dyed && !control ? LONELY_TEST_LINE : 0);
         boolean unmistakable = dyed && (body.well() == 1 || body.byLines()) && body.windowQuality() > PLAIN_TO_SEE && noise < CALM / 2;
         double likeness = (unmistakable
-                        ? Body.within(body.plain(), Body.CLUTTERED, HELD, 2, 3)
+                        ? Body.within(body.plain(), body.byLines() && body.well() == 1 ? HALF : Body.CLUTTERED, HELD, 2, 3)
                         : Body.within(body.plain(), Body.PAGE, CASSETTE, 2, 3))
                 * Body.within(strip.white() / Math.max(1, brightest), SHADED, LIT, 2, 3)
                 * (unmistakable ? 1 : Body.within(strip.lightShare(), PRINTED, MEMBRANE, 2, 3))
