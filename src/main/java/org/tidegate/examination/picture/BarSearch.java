@@ -30,7 +30,7 @@ final class BarSearch {
     private static final int MOST = 16;
 
     /** Share of its weakest side along which a guessed outline must be seen. */
-    private static final double SEEN = 0.5;
+    private static final double SEEN = 0.6;
 
     private static final String CONTROL = "C";
 

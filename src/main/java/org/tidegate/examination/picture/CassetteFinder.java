@@ -32,10 +32,10 @@ public final class CassetteFinder {
     private static final double CERTAIN = 0.94;
 
     /** As plainly as that, so that no other draft tells its lines better. */
-    private static final double CLEAR = 0.95;
+    private static final double CLEAR = 0.96;
 
     /** How surely a well must be seen beside a line whose body has no outline of its own. */
-    private static final double PLAIN_WELL = 0.7;
+    private static final double PLAIN_WELL = 0.55;
 
     private static final double SURE = 0.75;
     private static final double BORDER = 3;

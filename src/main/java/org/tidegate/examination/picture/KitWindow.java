@@ -41,7 +41,7 @@ record KitWindow(Body.Box box, boolean turned, boolean control, double quality) 
     private static final double CONTROL_SEEN = 1;
     private static final double ALONE = 0.3;
     private static final double FOR_WELL = 0.6;
-    private static final double FOR_PLACE = 4;
+    private static final double FOR_PLACE = 6;
     private static final double FOR_CONTRADICTION = 0.8;
 
     private static final String CONTROL = "C";
@@ -74,7 +74,8 @@ record KitWindow(Body.Box box, boolean turned, boolean control, double quality) 
         double strongest = bars.stream().mapToDouble(Bar::strength).max().orElse(0);
         boolean contradicted = bars.stream()
                 .filter(b -> b.strength() > CONTRADICTS * strongest)
-                .anyMatch(b -> !isExplained(b.at() - shift, shape));
+                .anyMatch(b -> !isLine(b.at() - shift, shape)
+                        && (b.strength() > bar.strength() || !isEnd(b.at() - shift, shape)));
         double worth = (control ? CONTROL_SEEN : ALONE)
                 - FOR_PLACE * Math.abs(shift)
                 + FOR_WELL * sampleEnd
@@ -82,12 +83,13 @@ record KitWindow(Body.Box box, boolean turned, boolean control, double quality) 
         return Optional.of(new Guess(window(bar, shift, shape, turned, control, contradicted), worth));
     }
 
-    /** By a line, or by an end of the window, whose rim may have a colour. */
-    private static boolean isExplained(double at, CassetteShape shape) {
-        return Stream.concat(
-                        shape.lines().stream().map(l -> place(l, shape)),
-                        Stream.of(shape.windowFrom(), shape.windowTo()))
-                .anyMatch(place -> Math.abs(place - at) < OFF_EACH_OTHER);
+    private static boolean isLine(double at, CassetteShape shape) {
+        return shape.lines().stream().anyMatch(l -> Math.abs(place(l, shape) - at) < OFF_EACH_OTHER);
+    }
+
+    /** The rim at an end of the window may have a colour. */
+    private static boolean isEnd(double at, CassetteShape shape) {
+        return Math.min(Math.abs(shape.windowFrom() - at), Math.abs(shape.windowTo() - at)) < OFF_EACH_OTHER;
     }
 
     private static KitWindow window(
