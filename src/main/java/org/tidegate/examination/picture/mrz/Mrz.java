@@ -65,6 +65,26 @@ public record Mrz(MrzFormat format, List<String> lines) {
         return isLongNumber() ? number() + longRest() : words(number());
     }
 
+    /**
+     * How many characters stand where no zone has any: an issuer and a name begin with letters and a document number is not empty, and nothing follows the
+     * fillers that end an issuer or a name (ICAO Doc 9303-3 §4.2 to §4.7). Lines of ordinary print that were taken for a zone have many; in a zone one is a
+     * misread filler.
+     */
+    public int strays() {
+        String issuer = layout().issuer().in(lines);
+        String names = layout().names().in(lines);
+        String[] parts = names.split("<<+");
+        int strays = missing(issuer) + missing(names) + missing(number());
+        for (int i = 2; i < parts.length; i++) {
+            strays += parts[i].length();
+        }
+        return strays + issuer.replaceFirst("^[A-Z]*", "").replace("<", "").length();
+    }
+
+    private static int missing(String field) {
+        return field.startsWith("<") ? field.length() : 0;
+    }
+
     private Layout layout() {
         return Layout.of(format);
     }

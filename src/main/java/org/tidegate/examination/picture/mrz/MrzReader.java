@@ -19,6 +19,12 @@ public final class MrzReader implements ZoneReader {
     /** Below this share of characters that look like what they are read as it is no zone. */
     private static final double ALIKE = 0.75;
 
+    /** The same where the check digits do not speak for it. */
+    private static final double ALIKE_UNCHECKED = 0.79;
+
+    /** From more characters where no zone has any on it is ordinary print. */
+    private static final int MOST_STRAYS = 6;
+
     private final ZoneAligner aligner = new ZoneAligner(GlyphSheet.fonts());
 
     @Override
@@ -71,7 +77,11 @@ public final class MrzReader implements ZoneReader {
         return MrzFormat.of(lines, length).stream()
                 .map(format -> reading(seen, format, box))
                 .max(Comparator.comparing(ZoneReading::valid).thenComparingDouble(ZoneReading::likeness))
-                .filter(r -> r.likeness() >= ALIKE);
+                .filter(MrzReader::isZone);
+    }
+
+    private static boolean isZone(ZoneReading r) {
+        return r.likeness() >= (r.valid() ? ALIKE : ALIKE_UNCHECKED) && r.text().strays() <= MOST_STRAYS;
     }
 
     private static ZoneReading reading(ZoneCells seen, MrzFormat format, List<Corner> box) {

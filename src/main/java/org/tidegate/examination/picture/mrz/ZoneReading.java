@@ -26,9 +26,9 @@ public record ZoneReading(Mrz text, List<double[]> sure, double agrees, double l
     /** One that could be another one as well. */
     public record Undecided(int line, int place) {}
 
-    /** Whether all check digits hold, and not by being made to. */
+    /** Whether all check digits hold, and not by being made to, and nothing stands where no zone has any. */
     public boolean valid() {
-        return text.valid() && agrees >= LEAST_AGREEMENT;
+        return text.valid() && text.strays() == 0 && agrees >= LEAST_AGREEMENT;
     }
 
     /** Characters that the picture and the check digits leave open. */
