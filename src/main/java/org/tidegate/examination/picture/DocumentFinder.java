@@ -42,9 +42,9 @@ public final class DocumentFinder {
 
     private static final double AS_GOOD = 0.6;
     /** Squareness of an outline and share of its weakest side that is seen, below which it says nothing and from which on it is a card's. */
-    private static final double[] OUTLINE = {0.95, 0.99};
+    private static final double[] OUTLINE = {0.94, 0.98};
 
-    private static final double[] EDGES = {0.7, 0.9};
+    private static final double[] EDGES = {0.5, 0.75};
     private static final double[] STANDS_OUT = {0.12, 0.2, 0.3};
 
     /** Something that may be an identity document. */
