@@ -30,7 +30,7 @@ class ProposalTest {
             assertThat(anna.get("submissions/1").body())
                     .contains(
                             MEASURED,
-                            "No line found at T above 4 %",
+                            "No line found at T above 3 %",
                             "Line at C, strength ",
                             "what a trained reader sees counts");
             assertThat(Visitor.signedIn(morning, "reader").get("submissions/1").body())

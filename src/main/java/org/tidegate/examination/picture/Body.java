@@ -20,8 +20,9 @@ import org.tidegate.rules.Protocol;
  * @param well how surely a sample well was seen, 0–1
  * @param byLines whether the window and the sample end were told by the lines of dye
  * @param plain share of the body that shows its own colour: print, lines and a window are a small part of a cassette, not of a page
+ * @param own the same with what lies in a shadow; as {@code plain} where the window was not told by lines
  */
-record Body(Quad outline, Box window, double windowQuality, double well, boolean byLines, double plain) {
+record Body(Quad outline, Box window, double windowQuality, double well, boolean byLines, double plain, double own) {
 
     /** Part of an outline as fractions of its length and breadth. */
     record Box(double fromU, double fromV, double toU, double toV) {
@@ -139,7 +140,8 @@ record Body(Quad outline, Box window, double windowQuality, double well, boolean
                 .map(r -> Seen.of(r, wellQuality(r, surface)))
                 .toList();
         double wellAt = wellAt(wells, (int) (WINDOW[0] * surface.width()), (int) (WINDOW[1] * surface.width()));
-        double plain = plain(surface);
+        double plain = surface.plainShare(PLAIN);
+        double own = own(surface);
         return KitWindow.around(bars, shape, wellAt)
                 .map(k -> new Body(
                         k.turned() ? quad.turned() : quad,
@@ -147,11 +149,12 @@ record Body(Quad outline, Box window, double windowQuality, double well, boolean
                         k.quality(),
                         Math.max(0, k.turned() ? -wellAt : wellAt),
                         true,
-                        plain));
+                        plain,
+                        own));
     }
 
     /** Share of a surface that shows its own colour, whatever shadows fall on it. */
-    static double plain(Surface surface) {
+    static double own(Surface surface) {
         return Math.max(surface.plainShare(PLAIN), surface.ownColourShare(OWN_COLOUR, SHADED));
     }
 
@@ -164,7 +167,7 @@ record Body(Quad outline, Box window, double windowQuality, double well, boolean
 
     /** The same with its other end taken for the sample's. */
     Body turned() {
-        return new Body(outline.turned(), window.turned(), windowQuality, well, byLines, plain);
+        return new Body(outline.turned(), window.turned(), windowQuality, well, byLines, plain, own);
     }
 
     private static Optional<Seen> better(Optional<Seen> best, Stream<Seen> more) {
@@ -183,8 +186,8 @@ record Body(Quad outline, Box window, double windowQuality, double well, boolean
         int side = Math.abs(at) > UNDECIDED ? (int) -Math.signum(at) : again ? darkerSide(surface, window) : 0;
         double sure = Math.abs(at) > UNDECIDED ? Math.abs(at) : GUESSED * Math.abs(side);
         return side > 0
-                ? new Body(quad.turned(), box.turned(), window.quality(), sure, false, plain)
-                : new Body(quad, box, window.quality(), sure, false, plain);
+                ? new Body(quad.turned(), box.turned(), window.quality(), sure, false, plain, plain)
+                : new Body(quad, box, window.quality(), sure, false, plain, plain);
     }
 
     private static int darkerSide(Surface surface, Seen window) {

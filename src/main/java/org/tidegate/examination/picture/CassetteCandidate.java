@@ -42,7 +42,7 @@ record CassetteCandidate(
     /** How plainly its own parts were seen, whatever others saw. */
     double clarity() {
         double noise = lines.values().stream().mapToDouble(Line::noise).min().orElse(0);
-        return ownParts * (1 + body.plain()) * (1 + likeness) / 4 - noise;
+        return ownParts * (1 + body.own()) * (1 + likeness) / 4 - noise;
     }
 
     /** How little else than the body its outline takes in, and how much of the body. */

@@ -130,7 +130,7 @@ public final class CassetteFinder {
     /** White things first, and none that are all checks or print: a patterned table is full of outlines. */
     private Stream<QuadSearch.Found> lightest(Stream<QuadSearch.Found> found) {
         return found.map(f -> new Glance(f, Surface.of(f.quad(), image, GLANCE, GLANCE / 3)))
-                .filter(g -> Body.plain(g.surface()) >= Body.CLUTTERED)
+                .filter(g -> Body.own(g.surface()) >= Body.CLUTTERED)
                 .sorted(Comparator.comparingDouble((Glance g) -> g.surface().white())
                         .reversed())
                 .map(Glance::found);

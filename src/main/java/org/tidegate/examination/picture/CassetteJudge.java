@@ -130,8 +130,8 @@ final class CassetteJudge {
                 - (dyed && !control ? LONELY_TEST_LINE : 0);
         boolean unmistakable = dyed && (body.well() == 1 || body.byLines()) && body.windowQuality() > PLAIN_TO_SEE && noise < CALM / 2;
         double likeness = (unmistakable
-                        ? Body.within(body.plain(), body.byLines() && body.well() == 1 ? HALF : Body.CLUTTERED, HELD, 2, 3)
-                        : Body.within(body.plain(), Body.PAGE, CASSETTE, 2, 3))
+                        ? Body.within(body.own(), body.byLines() && body.well() == 1 ? HALF : Body.CLUTTERED, HELD, 2, 3)
+                        : Body.within(body.own(), Body.PAGE, CASSETTE, 2, 3))
                 * Body.within(strip.white() / Math.max(1, brightest), SHADED, LIT, 2, 3)
                 * (unmistakable ? 1 : Body.within(strip.lightShare(), PRINTED, MEMBRANE, 2, 3))
                 * (1 - Body.within(noise, CALM, RESTLESS, 2, 3))
