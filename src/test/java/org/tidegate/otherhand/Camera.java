@@ -47,7 +47,7 @@ final class Camera {
     private void frame(List<Point2D> keep, Draw draw) {
         Rectangle2D seen = around(keep.stream().map(p -> toPicture(p.getX(), p.getY())).toList());
         double most = Math.min(width / seen.getWidth(), height / seen.getHeight()) * (1 - 2 * MARGIN);
-        double zoom = most * draw.between(0.6, 1.0);
+        double zoom = most * (1 - draw.mostlyLow(0, 0.4));
         double slackX = (width * (1 - 2 * MARGIN) - zoom * seen.getWidth()) / 2;
         double slackY = (height * (1 - 2 * MARGIN) - zoom * seen.getHeight()) / 2;
         focal = zoom;

@@ -1,5 +1,6 @@
 package org.tidegate.otherhand;
 
+import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Font;
 import java.awt.Graphics2D;
@@ -7,6 +8,7 @@ import java.awt.RenderingHints;
 import java.awt.Shape;
 import java.awt.font.FontRenderContext;
 import java.awt.geom.AffineTransform;
+import java.awt.geom.Rectangle2D;
 
 /** Print and handwriting, sized in millimetres. */
 final class Lettering {
@@ -19,6 +21,12 @@ final class Lettering {
     private static final Font SCRIPT = new Font("Z003", Font.PLAIN, 100);
     private static final Font UPRIGHT = new Font("URW Gothic", Font.PLAIN, 100);
     private static final FontRenderContext CONTEXT = new FontRenderContext(null, true, true);
+
+    private static final String[] WORDS = {
+        "the", "sample", "of", "into", "drops", "wait", "minutes", "and", "a", "line", "result", "do", "not", "read", "after",
+        "store", "between", "2", "30", "buffer", "bottle", "with", "swab", "turn", "five", "times", "in", "each", "hands",
+        "wash", "before", "open", "pouch", "flat", "surface", "only", "for", "use", "see", "section", "4.", "if", "no"
+    };
 
     private Lettering() {}
 
@@ -61,7 +69,7 @@ final class Lettering {
         Font font = draw.oneOf(SCRIPT, UPRIGHT, UPRIGHT);
         Graphics2D pen = (Graphics2D) g.create();
         pen.setColor(draw.colour(20, 0x1c2660, 0x18181c, 0x14388a, 0x1a1a20));
-        pen.setStroke(new java.awt.BasicStroke((float) draw.between(0.1, 0.35)));
+        pen.setStroke(new BasicStroke((float) draw.between(0.1, 0.35)));
         pen.rotate(angle, x, y);
         pen.translate(x - text.length() * tall * 0.42, y + tall / 2);
         double slope = draw.bell(-0.15, 0.15);
@@ -77,17 +85,28 @@ final class Lettering {
         pen.dispose();
     }
 
-    /** Rows of words too small to be read. */
-    static void greek(Graphics2D g, double x, double y, double wide, double high, double row, Color ink, Draw draw) {
-        g.setColor(ink);
+    /** Rows of small print, cut at the column's end. */
+    static void column(Graphics2D g, double x, double y, double wide, double high, double row, Color ink, Draw draw) {
+        Graphics2D own = (Graphics2D) g.create();
+        own.clip(new Rectangle2D.Double(x, y - row, wide, high + row));
+        own.setColor(ink);
+        own.setFont(PLAIN.deriveFont((float) (row * 0.72)));
+        own.setRenderingHint(
+                RenderingHints.KEY_FRACTIONALMETRICS, RenderingHints.VALUE_FRACTIONALMETRICS_ON);
         for (double line = y; line < y + high; line += row) {
-            double end = x + wide * (draw.chance(0.15) ? draw.between(0.3, 0.8) : draw.between(0.93, 1));
-            for (double word = x; word < end; ) {
-                double run = row * draw.between(0.5, 2.6);
-                g.fill(new java.awt.geom.Rectangle2D.Double(word, line, Math.min(run, end - word), row * 0.36));
-                word += run + row * 0.3;
+            if (!draw.chance(0.08)) {
+                own.drawString(words(draw.chance(0.15) ? wide * 0.6 : wide, row, draw), (float) x, (float) line);
             }
         }
+        own.dispose();
+    }
+
+    private static String words(double wide, double row, Draw draw) {
+        StringBuilder line = new StringBuilder();
+        while (line.length() * row * 0.34 < wide) {
+            line.append(draw.oneOf(WORDS)).append(' ');
+        }
+        return line.toString();
     }
 
     private static Shape shape(String text, double tall, Font font) {

@@ -88,7 +88,7 @@ final class Passport implements Thing {
         g.fill(new Rectangle2D.Double(0, 0, W, H));
         Patterns.guilloche(g, W, H, Light.faint(accent, 0.18), draw);
         if (draw.chance(0.5)) {
-            Lettering.greek(g, 14, 16, W - 28, 46, 4.2, Light.faint(accent, 0.6), draw);
+            Lettering.column(g, 14, 16, W - 28, 46, 4.2, Light.faint(accent, 0.6), draw);
         } else {
             g.setColor(Light.faint(accent, 0.5));
             Lettering.centred(g, "UTOPIA", W / 2, 30, 6, Lettering.SERIF, 0);

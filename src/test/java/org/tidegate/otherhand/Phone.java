@@ -98,8 +98,8 @@ final class Phone {
             left -= counts[bright];
         }
         double white = (bright + 1) / 400.0;
-        double gain = Math.min(draw.between(0.16, 0.34) / (sum / green.length), draw.between(0.72, 1.12) / white);
-        double warm = draw.bell(0, 0.13);
+        double gain = Math.min(draw.between(0.2, 0.46) / (sum / green.length), draw.between(0.8, 1.25) / white);
+        double warm = draw.bell(0.01, 0.095);
         double tint = draw.bell(0, 0.035);
         scale(0, gain * (1 + warm));
         scale(1, gain * (1 + tint));

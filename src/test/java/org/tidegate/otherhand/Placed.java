@@ -66,12 +66,15 @@ record Placed(Thing thing, double x, double y, double angle) {
         g.setColor(Light.faint(new Color(8, 8, 14), alpha));
         for (int i = 0; i < steps; i++) {
             double grow = blur * (2.0 * i / (steps - 1) - 0.6);
-            g.fill(fallen);
-            if (grow > 0) {
-                g.setStroke(new BasicStroke((float) (2 * grow), BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND));
-                g.draw(fallen);
-            }
+            g.fill(grow > 0 ? grown(fallen, grow) : fallen);
         }
+    }
+
+    private static Area grown(Shape shape, double grow) {
+        Area area = new Area(shape);
+        area.add(new Area(new BasicStroke((float) (2 * grow), BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND)
+                .createStrokedShape(shape)));
+        return area;
     }
 
     private void walls(Graphics2D g, Shape base, Point2D lean) {

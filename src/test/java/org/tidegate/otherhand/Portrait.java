@@ -6,6 +6,7 @@ import java.awt.RadialGradientPaint;
 import java.awt.BasicStroke;
 import java.awt.Shape;
 import java.awt.geom.Arc2D;
+import java.awt.geom.Area;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Point2D;
@@ -76,9 +77,15 @@ record Portrait(Color skin, Color hair, Color cloth, Color ground, int cut, bool
             fill(g, Light.faint(tone(hair), 0.75), new Arc2D.Double(28, 40, 44, 51, 190, 160, Arc2D.CHORD));
         }
         if (cut != 3) {
-            fill(g, hair, new Arc2D.Double(25, 20, 50, cut == 1 ? 50 : 62, 5, 170, Arc2D.CHORD));
-            fill(g, hair, new Ellipse2D.Double(26, 20, 48, 20));
+            fill(g, hair, fringe());
         }
+    }
+
+    private Shape fringe() {
+        Area cap = new Area(new Ellipse2D.Double(25, 17, 50, 78));
+        cap.subtract(new Area(new Ellipse2D.Double(cut == 1 ? 24 : 31, cut == 1 ? 43 : 36, cut == 1 ? 46 : 38, 70)));
+        cap.subtract(new Area(new Rectangle2D.Double(0, cut == 0 ? 58 : 74, 100, 80)));
+        return cap;
     }
 
     private void face(Graphics2D g) {

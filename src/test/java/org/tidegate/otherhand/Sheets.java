@@ -34,7 +34,7 @@ final class Sheets {
             g.fill(new Rectangle2D.Double(0, h * 0.62, w, h * 0.16));
             Lettering.left(g, "SKERRY-20", 12, 24, 8, Lettering.BOLD);
             Lettering.left(g, "Rapid test", 12, 38, 5, Lettering.PLAIN);
-            Lettering.greek(g, 12, h * 0.82, w * 0.7, h * 0.13, 3, new Color(0x505058), draw);
+            Lettering.column(g, 12, h * 0.82, w * 0.7, h * 0.13, 3, new Color(0x505058), draw);
         });
     }
 
@@ -51,8 +51,8 @@ final class Sheets {
             double column = (w - 30) / 2;
             g.setColor(ink);
             Lettering.left(g, "INSTRUCTIONS FOR USE", 12, 17, 4, Lettering.BOLD);
-            Lettering.greek(g, 12, 26, column, h - 40, row, ink, draw);
-            Lettering.greek(g, 18 + column, 26, column, h - 40, row, ink, draw);
+            Lettering.column(g, 12, 26, column, h - 40, row, ink, draw);
+            Lettering.column(g, 18 + column, 26, column, h - 40, row, ink, draw);
             for (int i = 1; i <= folds; i++) {
                 float y = (float) (h * i / (folds + 1));
                 g.setPaint(new LinearGradientPaint(
@@ -87,7 +87,7 @@ final class Sheets {
             }
             g.setColor(Light.faint(new Color(0x1f3f7a), 0.85));
             Lettering.left(g, "SKERRY-20", 20, 30, 7, Lettering.BOLD);
-            Lettering.greek(g, 20, 40, w * 0.55, 26, 3.4, Light.faint(new Color(0x303038), 0.7), draw);
+            Lettering.column(g, 20, 40, w * 0.55, 26, 3.4, Light.faint(new Color(0x303038), 0.7), draw);
         });
     }
 

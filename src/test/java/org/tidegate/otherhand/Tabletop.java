@@ -85,7 +85,7 @@ final class Tabletop {
 
     private static Surface speckled(Noise noise, Draw draw) {
         Color ground = draw.colour(14, 0x8f8a84, 0xb8b2a8, 0x3a3a3c, 0xd2cfc8);
-        Color dark = draw.colour(14, 0x2c2a28, 0x5a4a40, 0x101012);
+        Color dark = draw.colour(14, 0x4c4a48, 0x6a5a50, 0x30302e);
         Color bright = draw.colour(10, 0xe8e6e2, 0xc0b8b0);
         double grain = draw.between(0.6, 1.6);
         return (x, y) -> {

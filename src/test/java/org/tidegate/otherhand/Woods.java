@@ -35,10 +35,12 @@ final class Woods {
     }
 
     private static int grain(Noise noise, Color pale, Color dark, double x, double y, double ring, double tone) {
-        double bent = y + 9 * noise.at(x / 90, y / 35) + 2 * noise.at(x / 25, y / 9);
-        double rings = 0.5 + 0.5 * Math.sin(2 * Math.PI * bent / ring);
+        double bent = (y + 14 * noise.at(x / 130, y / 40) + 3 * noise.at(x / 35, y / 12)) / ring;
+        int year = (int) Math.floor(bent);
+        double in = bent - year;
+        double rings = noise.point(year, 31) * in * in + 0.35 * noise.rough(x / 60, y / 7, 3);
         double fibre = noise.at(x / 9, y * 2.6);
         double pore = noise.at(x / 4, y * 4) > 0.86 ? 0.86 : 1;
-        return Tabletop.mix(pale, dark, 0.6 * rings * rings + 0.4 * fibre - 0.1, tone * pore);
+        return Tabletop.mix(pale, dark, 0.7 * rings + 0.4 * fibre - 0.15, tone * pore);
     }
 }
