@@ -5,11 +5,13 @@ import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.LinearGradientPaint;
 import java.awt.Shape;
+import java.awt.geom.Area;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.Line2D;
 import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 import java.awt.geom.RoundRectangle2D;
+import java.awt.image.BufferedImage;
 
 /** A cassette of the kit SKERRY-20 by the fractions of {@code rules/protocols.yaml}; its length starts at the sample well. */
 final class Cassette implements Thing {
@@ -51,6 +53,14 @@ final class Cassette implements Thing {
     @Override
     public Color wall() {
         return look.plastic();
+    }
+
+    /** A membrane is dull. */
+    @Override
+    public Shape glossy() {
+        Area plastic = new Area(look.outline());
+        plastic.subtract(new Area(window));
+        return plastic;
     }
 
     @Override
@@ -141,7 +151,7 @@ final class Cassette implements Thing {
         in.fill(opening);
         double side = draw.chance(0.7) ? 0 : draw.between(0, 0.15) * window.getHeight();
         double breadth = window.getHeight() - 2 * side;
-        java.awt.image.BufferedImage strip = new Strip(window.getWidth(), look.dye(), draw)
+        BufferedImage strip = new Strip(window.getWidth(), look.dye(), draw)
                 .image(breadth, truth.testContrast(), truth.controlContrast());
         in.translate(window.getX(), window.getY() + side);
         in.scale(window.getWidth() / strip.getWidth(), breadth / strip.getHeight());

@@ -94,8 +94,8 @@ final class Fingers {
         own.translate(start[0], start[1]);
         own.rotate(angle);
         if (nails) {
-            Shape nail = new Ellipse2D.Double(-thick * 0.42, -thick * 0.29, thick * 0.62, thick * 0.58);
-            own.setColor(Light.mix(skin, new Color(0xf6d8d4), 0.5));
+            Shape nail = new Ellipse2D.Double(-thick * 0.44, -thick * 0.25, thick * 0.66, thick * 0.5);
+            own.setColor(Light.mix(skin, new Color(0xf2ccc4), 0.32));
             own.fill(nail);
             own.setStroke(new BasicStroke(0.35f));
             own.setColor(Light.shade(skin, 0.75));

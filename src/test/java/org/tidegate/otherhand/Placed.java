@@ -94,7 +94,7 @@ record Placed(Thing thing, double x, double y, double angle) {
         Point2D centre = new Point2D.Double(
                 b.getX() + draw.between(0, 1) * b.getWidth(), b.getY() + draw.between(0, 1) * b.getHeight());
         g.setComposite(AlphaComposite.SrcOver.derive(strength));
-        g.clip(thing.outline());
+        g.clip(thing.glossy());
         g.rotate(draw.turn(), centre.getX(), centre.getY());
         g.translate(centre.getX(), centre.getY());
         g.scale(1, draw.between(0.3, 1));

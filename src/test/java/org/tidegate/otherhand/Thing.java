@@ -24,7 +24,12 @@ interface Thing {
         return outline().getBounds2D();
     }
 
-    /** 0 dull, 1 laminated: how bright a reflection may stand on it. */
+    /** The part of the upper face that mirrors. */
+    default Shape glossy() {
+        return outline();
+    }
+
+    /** How often a reflection stands on it, 0 to 1. */
     default double gloss() {
         return 0;
     }
