@@ -27,12 +27,17 @@ public final class OtherHand {
      * @param jpeg the file's bytes
      * @param truth what it shows
      */
-    record Picture(BufferedImage image, byte[] jpeg, Truth truth) {}
+    public record Picture(BufferedImage image, byte[] jpeg, Truth truth) {}
 
     private OtherHand() {}
 
-    /** The same seed gives the same picture on the same Java and fonts. */
-    static Picture picture(long seed) {
+    /**
+     * Paints one picture; the same seed gives the same one on the same Java and fonts.
+     *
+     * @param seed any number
+     * @return the picture and the truth about it
+     */
+    public static Picture picture(long seed) {
         Draw draw = new Draw(seed);
         Truth truth = Truth.drawn(draw);
         BufferedImage raw = new Phone(new Scene(truth, draw), draw).shoot();

@@ -12,7 +12,7 @@ import java.util.Locale;
  * @param controlContrast the same of the control line; 0 without a cassette
  * @param document whether an identity document is in view
  */
-record Truth(int cassettes, boolean lined, double testContrast, double controlContrast, boolean document) {
+public record Truth(int cassettes, boolean lined, double testContrast, double controlContrast, boolean document) {
 
     static final String HEADING = "seed,file,cassettes,lined,test contrast,document";
 
