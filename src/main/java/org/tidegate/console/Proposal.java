@@ -57,7 +57,8 @@ final class Proposal {
     private String said(String place, Line line) {
         return line.present()
                 ? words.say("proposed.line", place, percent(line.strength()), percent(LineConfidence.of(line)))
-                : words.say("proposed.none", place, Long.toString((long) Math.ceil(100 * LineConfidence.limit(line, rules))));
+                : words.say("proposed.none", place, Long.toString((long)
+                        Math.ceil(100 * LineConfidence.limit(line, rules))));
     }
 
     private static String percent(double share) {

@@ -68,8 +68,8 @@ class ReadCassetteTest {
         assertThat(answer.at(at).size()).isEqualTo(4);
         Polygon corners = new Polygon();
         answer.at(at)
-                .forEach(c ->
-                        corners.addPoint(c.get(0).asDecimal().intValue(), c.get(1).asDecimal().intValue()));
+                .forEach(c -> corners.addPoint(
+                        c.get(0).asDecimal().intValue(), c.get(1).asDecimal().intValue()));
         return corners.getBounds2D();
     }
 

@@ -29,7 +29,8 @@ final class Camera {
         double azimuth = draw.chance(0.6) ? draw.bell(Math.PI / 2, 0.3) : draw.turn();
         Rectangle2D around = around(keep);
         double away = Math.max(draw.between(200, 480), 1.5 * Math.max(around.getWidth(), around.getHeight()));
-        forward = new double[] {-Math.sin(tilt) * Math.cos(azimuth), -Math.sin(tilt) * Math.sin(azimuth), Math.cos(tilt)};
+        forward =
+                new double[] {-Math.sin(tilt) * Math.cos(azimuth), -Math.sin(tilt) * Math.sin(azimuth), Math.cos(tilt)};
         eye = new double[] {
             around.getCenterX() - away * forward[0], around.getCenterY() - away * forward[1], -away * forward[2]
         };
@@ -45,7 +46,8 @@ final class Camera {
     }
 
     private void frame(List<Point2D> keep, Draw draw) {
-        Rectangle2D seen = around(keep.stream().map(p -> toPicture(p.getX(), p.getY())).toList());
+        Rectangle2D seen =
+                around(keep.stream().map(p -> toPicture(p.getX(), p.getY())).toList());
         double most = Math.min(width / seen.getWidth(), height / seen.getHeight()) * (1 - 2 * MARGIN);
         double zoom = most * (1 - draw.mostlyLow(0, 0.4));
         double slackX = (width * (1 - 2 * MARGIN) - zoom * seen.getWidth()) / 2;
@@ -103,7 +105,8 @@ final class Camera {
     }
 
     private static Rectangle2D around(List<Point2D> points) {
-        Rectangle2D box = new Rectangle2D.Double(points.get(0).getX(), points.get(0).getY(), 0, 0);
+        Rectangle2D box =
+                new Rectangle2D.Double(points.get(0).getX(), points.get(0).getY(), 0, 0);
         points.forEach(box::add);
         return box;
     }

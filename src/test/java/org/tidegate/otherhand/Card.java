@@ -35,8 +35,16 @@ final class Card implements Thing {
     Card(Draw draw) {
         this.draw = draw;
         design = draw.oneOf(
-                Design.LEFT, Design.LEFT, Design.LEFT, Design.RIGHT, Design.RIGHT, Design.LICENCE, Design.LICENCE,
-                Design.LICENCE, Design.UPRIGHT, Design.REVERSE);
+                Design.LEFT,
+                Design.LEFT,
+                Design.LEFT,
+                Design.RIGHT,
+                Design.RIGHT,
+                Design.LICENCE,
+                Design.LICENCE,
+                Design.LICENCE,
+                Design.UPRIGHT,
+                Design.REVERSE);
         person = Person.drawn(draw);
         portrait = Portrait.drawn(draw);
         paper = draw.colour(10, 0xe9eef2, 0xe4ecdf, 0xf1dde0, 0xd7e4ef, 0xf2ead2, 0xe8e8e6, 0xc9d9d4, 0xd9cfe4);
@@ -73,7 +81,8 @@ final class Card implements Thing {
         own.clip(outline());
         Rectangle2D all = outline().getBounds2D();
         own.setPaint(new LinearGradientPaint(
-                0, 0, (float) all.getWidth(), (float) all.getHeight(), new float[] {0, 1}, new Color[] {paper, second}));
+                0, 0, (float) all.getWidth(), (float) all.getHeight(), new float[] {0, 1}, new Color[] {paper, second
+                }));
         own.fill(all);
         if (draw.chance(0.8)) {
             Patterns.guilloche(own, all.getWidth(), all.getHeight(), Light.faint(accent, draw.between(0.1, 0.3)), draw);
@@ -122,8 +131,11 @@ final class Card implements Thing {
 
     private void fields(Graphics2D g, double x, double y, double step) {
         String[][] rows = {
-            {"Surname / Nom", person.surname()}, {"Given names / Prénoms", person.given()},
-            {"Date of birth", person.born()}, {"Document no.", person.number()}, {"Sex  Nationality", person.sex() + "   UTO"}
+            {"Surname / Nom", person.surname()},
+            {"Given names / Prénoms", person.given()},
+            {"Date of birth", person.born()},
+            {"Document no.", person.number()},
+            {"Sex  Nationality", person.sex() + "   UTO"}
         };
         for (int i = 0; i < rows.length; i++) {
             g.setColor(Light.mix(accent, Color.GRAY, 0.4));
@@ -137,8 +149,12 @@ final class Card implements Thing {
         heading(g, W, draw.oneOf("DRIVING LICENCE", "PERMISO DE CONDUCCIÓN", "DRIVER LICENSE"));
         portrait.paint(g, 4, 15, 21, 27);
         String[] rows = {
-            "1. " + person.surname(), "2. " + person.given(), "3. " + person.born() + "  UTOPIA", "4a. 03.05.2021  4c. OTA",
-            "5. " + person.number(), "9. AM / B1 / B"
+            "1. " + person.surname(),
+            "2. " + person.given(),
+            "3. " + person.born() + "  UTOPIA",
+            "4a. 03.05.2021  4c. OTA",
+            "5. " + person.number(),
+            "9. AM / B1 / B"
         };
         g.setColor(new Color(0x202026));
         for (int i = 0; i < rows.length; i++) {

@@ -129,8 +129,7 @@ final class Cassette implements Thing {
         double x = 0.2 * look.length();
         double y = look.breadth() / 2;
         double rim = 1.5;
-        Shape funnel = new Ellipse2D.Double(
-                x - long2 - rim, y - short2 - rim, 2 * (long2 + rim), 2 * (short2 + rim));
+        Shape funnel = new Ellipse2D.Double(x - long2 - rim, y - short2 - rim, 2 * (long2 + rim), 2 * (short2 + rim));
         g.setPaint(across(funnel.getBounds2D(), light, 0.78, 1.06));
         g.fill(funnel);
         Shape hole = new Ellipse2D.Double(x - long2, y - short2, 2 * long2, 2 * short2);
@@ -144,7 +143,12 @@ final class Cassette implements Thing {
         double rim = draw.between(0.8, 1.5);
         Recess.rim(g, window, rim, look.corner(), look.plastic(), light);
         Shape opening = new RoundRectangle2D.Double(
-                window.getX(), window.getY(), window.getWidth(), window.getHeight(), 2 * look.corner(), 2 * look.corner());
+                window.getX(),
+                window.getY(),
+                window.getWidth(),
+                window.getHeight(),
+                2 * look.corner(),
+                2 * look.corner());
         Graphics2D in = (Graphics2D) g.create();
         in.clip(opening);
         in.setColor(Light.shade(look.plastic(), 0.86));

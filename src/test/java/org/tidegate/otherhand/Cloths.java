@@ -23,7 +23,10 @@ final class Cloths {
         Color ground = draw.colour(20, COLOURS);
         double pitch = draw.between(0.9, 2.2);
         return (x, y) -> Tabletop.mix(
-                ground, ground, 0, folds(noise, x, y) * threads(x, y, pitch) * (0.93 + 0.14 * noise.at(x * 0.9, y * 2)));
+                ground,
+                ground,
+                0,
+                folds(noise, x, y) * threads(x, y, pitch) * (0.93 + 0.14 * noise.at(x * 0.9, y * 2)));
     }
 
     static Tabletop.Surface gingham(Noise noise, Draw draw) {

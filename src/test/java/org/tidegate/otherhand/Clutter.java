@@ -95,8 +95,9 @@ record Clutter(Shape outline, double height, Color wall, Painter painter) implem
             g.setColor(glaze);
             g.fill(new Rectangle2D.Double(0, 0, 110, 82));
             g.setPaint(new RadialGradientPaint(
-                    new Point2D.Double(41 + 14 * light.x(), 41 + 14 * light.y()), 50f, new float[] {0, 1},
-                    new Color[] {drink, Light.shade(drink, 0.55)}));
+                    new Point2D.Double(41 + 14 * light.x(), 41 + 14 * light.y()), 50f, new float[] {0, 1}, new Color[] {
+                        drink, Light.shade(drink, 0.55)
+                    }));
             g.fill(new Ellipse2D.Double(4, 4, 74, 74));
         });
     }

@@ -49,7 +49,9 @@ final class Draw {
         int rgb = packed[random.nextInt(packed.length)];
         int shared = whole(-spread, spread);
         return new Color(
-                near(rgb >> 16 & 255, shared, spread), near(rgb >> 8 & 255, shared, spread), near(rgb & 255, shared, spread));
+                near(rgb >> 16 & 255, shared, spread),
+                near(rgb >> 8 & 255, shared, spread),
+                near(rgb & 255, shared, spread));
     }
 
     private int near(int value, int shared, int spread) {

@@ -44,7 +44,12 @@ final class Fingers {
         double inset = thick / 2 + back;
         Path2D path = new Path2D.Double();
         path.moveTo(px(inset, off), py(inset, off));
-        path.curveTo(px(inset + 40, off), py(inset + 40, off), px(90, off + bend), py(90, off + bend), px(REACH, off + 4 * bend),
+        path.curveTo(
+                px(inset + 40, off),
+                py(inset + 40, off),
+                px(90, off + bend),
+                py(90, off + bend),
+                px(REACH, off + 4 * bend),
                 py(REACH, off + 4 * bend));
         return path;
     }

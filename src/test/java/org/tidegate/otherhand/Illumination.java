@@ -47,9 +47,11 @@ final class Illumination {
 
     private double shadow(double along, double across) {
         return switch (kind) {
-            case 1 -> step(-Math.hypot(
-                            Math.max(0, Math.abs(along) - halfLong + 8), Math.max(0, Math.abs(across) - halfShort + 8))
-                    + 8);
+            case 1 ->
+                step(-Math.hypot(
+                                Math.max(0, Math.abs(along) - halfLong + 8),
+                                Math.max(0, Math.abs(across) - halfShort + 8))
+                        + 8);
             case 2 -> step(across);
             case 3 -> step(halfShort * 0.4 * Math.sin(Math.PI * across / halfShort));
             default -> 0;

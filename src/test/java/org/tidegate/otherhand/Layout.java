@@ -18,9 +18,7 @@ final class Layout {
 
     Layout(Draw draw) {
         this.draw = draw;
-        heading = draw.chance(0.65)
-                ? draw.whole(0, 3) * Math.PI / 2 + draw.bell(0, 0.14)
-                : draw.turn();
+        heading = draw.chance(0.65) ? draw.whole(0, 3) * Math.PI / 2 + draw.bell(0, 0.14) : draw.turn();
     }
 
     List<Placed> counted() {
@@ -43,7 +41,8 @@ final class Layout {
     }
 
     /** Somewhere in the view where it covers nothing; null when a few tries found no room. */
-    @Nullable Placed stray(Thing thing, Rectangle2D view) {
+    @Nullable
+    Placed stray(Thing thing, Rectangle2D view) {
         for (int i = 0; i < 12; i++) {
             Placed candidate = new Placed(
                     thing,
@@ -63,7 +62,8 @@ final class Layout {
     }
 
     /** Fingers on the edge of one thing that cover no other; null when a few tries found none. */
-    @Nullable Fingers fingers() {
+    @Nullable
+    Fingers fingers() {
         for (int i = 0; i < 10; i++) {
             Placed held = counted.get(draw.whole(0, counted.size() - 1));
             Fingers fingers = on(held);

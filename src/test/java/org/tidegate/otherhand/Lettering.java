@@ -23,9 +23,10 @@ final class Lettering {
     private static final FontRenderContext CONTEXT = new FontRenderContext(null, true, true);
 
     private static final String[] WORDS = {
-        "the", "sample", "of", "into", "drops", "wait", "minutes", "and", "a", "line", "result", "do", "not", "read", "after",
-        "store", "between", "2", "30", "buffer", "bottle", "with", "swab", "turn", "five", "times", "in", "each", "hands",
-        "wash", "before", "open", "pouch", "flat", "surface", "only", "for", "use", "see", "section", "4.", "if", "no"
+        "the", "sample", "of", "into", "drops", "wait", "minutes", "and", "a", "line", "result", "do", "not", "read",
+        "after", "store", "between", "2", "30", "buffer", "bottle", "with", "swab", "turn", "five", "times", "in",
+        "each", "hands", "wash", "before", "open", "pouch", "flat", "surface", "only", "for", "use", "see", "section",
+        "4.", "if", "no"
     };
 
     private Lettering() {}
@@ -91,8 +92,7 @@ final class Lettering {
         own.clip(new Rectangle2D.Double(x, y - row, wide, high + row));
         own.setColor(ink);
         own.setFont(PLAIN.deriveFont((float) (row * 0.72)));
-        own.setRenderingHint(
-                RenderingHints.KEY_FRACTIONALMETRICS, RenderingHints.VALUE_FRACTIONALMETRICS_ON);
+        own.setRenderingHint(RenderingHints.KEY_FRACTIONALMETRICS, RenderingHints.VALUE_FRACTIONALMETRICS_ON);
         for (double line = y; line < y + high; line += row) {
             if (!draw.chance(0.08)) {
                 own.drawString(words(draw.chance(0.15) ? wide * 0.6 : wide, row, draw), (float) x, (float) line);

@@ -74,10 +74,9 @@ final class Passport implements Thing {
         data(own);
         if (open) {
             own.translate(0, -12);
-            own.setPaint(new LinearGradientPaint(
-                    0, 0, 0, 24, new float[] {0, 0.5f, 1}, new Color[] {
-                        Light.faint(Color.BLACK, 0), Light.faint(Color.BLACK, 0.3), Light.faint(Color.BLACK, 0)
-                    }));
+            own.setPaint(new LinearGradientPaint(0, 0, 0, 24, new float[] {0, 0.5f, 1}, new Color[] {
+                Light.faint(Color.BLACK, 0), Light.faint(Color.BLACK, 0.3), Light.faint(Color.BLACK, 0)
+            }));
             own.fill(new Rectangle2D.Double(0, 0, W, 24));
         }
         own.dispose();
@@ -116,8 +115,12 @@ final class Passport implements Thing {
 
     private void rows(Graphics2D g, double x) {
         String[][] rows = {
-            {"Type / Code", "P   UTO   " + person.number()}, {"Surname", person.surname()}, {"Given names", person.given()},
-            {"Nationality", "UTOPIAN"}, {"Date of birth", person.born()}, {"Sex / Place of birth", person.sex() + "   ZENITH"},
+            {"Type / Code", "P   UTO   " + person.number()},
+            {"Surname", person.surname()},
+            {"Given names", person.given()},
+            {"Nationality", "UTOPIAN"},
+            {"Date of birth", person.born()},
+            {"Sex / Place of birth", person.sex() + "   ZENITH"},
             {"Authority", "PASSPORT OFFICE"}
         };
         for (int i = 0; i < rows.length; i++) {

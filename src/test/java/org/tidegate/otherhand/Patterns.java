@@ -58,7 +58,12 @@ final class Patterns {
             Color colour = Color.getHSBColor((float) draw.between(0, 1), 0.35f, 0.95f);
             g.setColor(Light.faint(colour, 0.45));
             g.fill(new java.awt.geom.Arc2D.Double(
-                    x - radius, y - radius, 2 * radius, 2 * radius, i * 360.0 / rays, 360.0 / rays,
+                    x - radius,
+                    y - radius,
+                    2 * radius,
+                    2 * radius,
+                    i * 360.0 / rays,
+                    360.0 / rays,
                     java.awt.geom.Arc2D.PIE));
         }
     }

@@ -3,7 +3,8 @@ package org.tidegate.otherhand;
 import java.util.Locale;
 
 /** An invented holder of an invented document. UTO is the code that ICAO 9303 keeps for specimens. */
-record Person(String surname, String given, String born, String number, String birthCode, String expiryCode, String sex) {
+record Person(
+        String surname, String given, String born, String number, String birthCode, String expiryCode, String sex) {
 
     private static final String[] SURNAMES = {
         "OLDERSHAW", "VANTERPOEL", "MIRZAKHAN", "TOBIASSEN", "QUILLEN", "DRUMMACHER", "ASKEROY", "BELLANDINE",
@@ -12,7 +13,9 @@ record Person(String surname, String given, String born, String number, String b
     private static final String[] GIVEN = {
         "MARTA", "JONAS", "ADE", "ROSALIND", "TOMÁS", "INGRID", "KENJI", "LEILA", "PETER", "AOIFE", "NADIA", "BRUNO"
     };
-    private static final String[] MONTHS = {"JAN", "FEB", "MAR", "APR", "MAY", "JUN", "JUL", "AUG", "SEP", "OCT", "NOV", "DEC"};
+    private static final String[] MONTHS = {
+        "JAN", "FEB", "MAR", "APR", "MAY", "JUN", "JUL", "AUG", "SEP", "OCT", "NOV", "DEC"
+    };
 
     static Person drawn(Draw draw) {
         int day = draw.whole(1, 28);

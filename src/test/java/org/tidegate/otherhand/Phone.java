@@ -43,7 +43,11 @@ final class Phone {
                 double ry = j - halfY;
                 double corner = (rx * rx + ry * ry) / (halfX * halfX + halfY * halfY);
                 double factor = light.at(xy[0], xy[1], corner);
-                sample(canvas, (xy[0] - scene.left) * scene.density, (xy[1] - scene.top) * scene.density, factor,
+                sample(
+                        canvas,
+                        (xy[0] - scene.left) * scene.density,
+                        (xy[1] - scene.top) * scene.density,
+                        factor,
                         j * camera.width + i);
             }
         }
@@ -61,7 +65,8 @@ final class Phone {
         int at = iy * w + ix;
         for (int c = 0; c < 3; c++) {
             int shift = 16 - 8 * c;
-            double upper = Tone.linear(canvas[at] >> shift & 255) * (1 - fx) + Tone.linear(canvas[at + 1] >> shift & 255) * fx;
+            double upper =
+                    Tone.linear(canvas[at] >> shift & 255) * (1 - fx) + Tone.linear(canvas[at + 1] >> shift & 255) * fx;
             double lower = Tone.linear(canvas[at + w] >> shift & 255) * (1 - fx)
                     + Tone.linear(canvas[at + w + 1] >> shift & 255) * fx;
             planes.channel[c][to] = (float) (factor * (upper * (1 - fy) + lower * fy));

@@ -24,8 +24,8 @@ record Placed(Thing thing, double x, double y, double angle) {
 
     Area grown(double gap) {
         Rectangle2D b = thing.outline().getBounds2D();
-        Rectangle2D wide = new Rectangle2D.Double(
-                b.getX() - gap, b.getY() - gap, b.getWidth() + 2 * gap, b.getHeight() + 2 * gap);
+        Rectangle2D wide =
+                new Rectangle2D.Double(b.getX() - gap, b.getY() - gap, b.getWidth() + 2 * gap, b.getHeight() + 2 * gap);
         return new Area(wide).createTransformedArea(place());
     }
 
@@ -99,8 +99,8 @@ record Placed(Thing thing, double x, double y, double angle) {
         g.translate(centre.getX(), centre.getY());
         g.scale(1, draw.between(0.3, 1));
         Color white = new Color(255, 255, 252);
-        g.setPaint(new RadialGradientPaint(
-                new Point2D.Double(), (float) radius, new float[] {0, 0.45f, 1}, new Color[] {
+        g.setPaint(
+                new RadialGradientPaint(new Point2D.Double(), (float) radius, new float[] {0, 0.45f, 1}, new Color[] {
                     white, Light.faint(white, 0.6), Light.faint(white, 0)
                 }));
         g.fill(new Rectangle2D.Double(-radius, -radius, 2 * radius, 2 * radius));

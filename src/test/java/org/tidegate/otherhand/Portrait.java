@@ -1,9 +1,9 @@
 package org.tidegate.otherhand;
 
+import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.RadialGradientPaint;
-import java.awt.BasicStroke;
 import java.awt.Shape;
 import java.awt.geom.Arc2D;
 import java.awt.geom.Area;
@@ -13,7 +13,8 @@ import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 
 /** A drawn head and shoulders in a frame of the given size. */
-record Portrait(Color skin, Color hair, Color cloth, Color ground, int cut, boolean beard, boolean glasses, boolean grey) {
+record Portrait(
+        Color skin, Color hair, Color cloth, Color ground, int cut, boolean beard, boolean glasses, boolean grey) {
 
     static Portrait drawn(Draw draw) {
         return new Portrait(
@@ -68,10 +69,9 @@ record Portrait(Color skin, Color hair, Color cloth, Color ground, int cut, bool
         fill(g, Light.shade(skin, 0.9), new Ellipse2D.Double(24, 52, 9, 15));
         fill(g, Light.shade(skin, 0.85), new Ellipse2D.Double(67, 52, 9, 15));
         Shape head = new Ellipse2D.Double(28, 26, 44, 64);
-        g.setPaint(new RadialGradientPaint(
-                new Point2D.Double(44, 52), 46f, new float[] {0, 1}, new Color[] {
-                    tone(Light.shade(skin, 1.06)), tone(Light.shade(skin, 0.72))
-                }));
+        g.setPaint(new RadialGradientPaint(new Point2D.Double(44, 52), 46f, new float[] {0, 1}, new Color[] {
+            tone(Light.shade(skin, 1.06)), tone(Light.shade(skin, 0.72))
+        }));
         g.fill(head);
         if (beard) {
             fill(g, Light.faint(tone(hair), 0.75), new Arc2D.Double(28, 40, 44, 51, 190, 160, Arc2D.CHORD));

@@ -42,7 +42,9 @@ final class Scene {
         double fine = 1.2 * camera.density(view.getCenterX(), view.getCenterY());
         density = Math.min(fine, Math.sqrt(MOST_PIXELS / ((view.getWidth() + 2) * (view.getHeight() + 2))));
         canvas = new BufferedImage(
-                (int) ((view.getWidth() + 2) * density), (int) ((view.getHeight() + 2) * density), BufferedImage.TYPE_INT_RGB);
+                (int) ((view.getWidth() + 2) * density),
+                (int) ((view.getHeight() + 2) * density),
+                BufferedImage.TYPE_INT_RGB);
         paint(layout, view);
     }
 
@@ -74,18 +76,20 @@ final class Scene {
     }
 
     private static boolean large(Camera camera, Layout layout) {
-        return layout.counted().stream().filter(p -> p.thing() instanceof Cassette).allMatch(p -> {
-            Point2D[] k = p.keep();
-            return camera.toPicture(k[0].getX(), k[0].getY())
-                            .distance(camera.toPicture(k[1].getX(), k[1].getY()))
-                    >= LEAST_CASSETTE;
-        });
+        return layout.counted().stream()
+                .filter(p -> p.thing() instanceof Cassette)
+                .allMatch(p -> {
+                    Point2D[] k = p.keep();
+                    return camera.toPicture(k[0].getX(), k[0].getY())
+                                    .distance(camera.toPicture(k[1].getX(), k[1].getY()))
+                            >= LEAST_CASSETTE;
+                });
     }
 
     private void paint(Layout layout, Rectangle2D view) {
         Tabletop tabletop = Tabletop.drawn(draw);
-        BufferedImage coarse = new BufferedImage(
-                canvas.getWidth() / 2 + 1, canvas.getHeight() / 2 + 1, BufferedImage.TYPE_INT_RGB);
+        BufferedImage coarse =
+                new BufferedImage(canvas.getWidth() / 2 + 1, canvas.getHeight() / 2 + 1, BufferedImage.TYPE_INT_RGB);
         tabletop.fill(coarse, left, top, density / 2);
         Graphics2D g = canvas.createGraphics();
         Lettering.hints(g);
@@ -130,12 +134,12 @@ final class Scene {
     /** A window or a lamp mirrored in the table. */
     private void sheen(Graphics2D g, Rectangle2D view) {
         Point2D at = new Point2D.Double(
-                view.getX() + draw.between(0, 1) * view.getWidth(), view.getY() + draw.between(0, 1) * view.getHeight());
+                view.getX() + draw.between(0, 1) * view.getWidth(),
+                view.getY() + draw.between(0, 1) * view.getHeight());
         Color white = new Color(250, 252, 255);
-        g.setPaint(new RadialGradientPaint(
-                at, (float) draw.between(30, 130), new float[] {0, 0.3f, 1}, new Color[] {
-                    Light.faint(white, draw.between(0.2, 0.7)), Light.faint(white, 0.2), Light.faint(white, 0)
-                }));
+        g.setPaint(new RadialGradientPaint(at, (float) draw.between(30, 130), new float[] {0, 0.3f, 1}, new Color[] {
+            Light.faint(white, draw.between(0.2, 0.7)), Light.faint(white, 0.2), Light.faint(white, 0)
+        }));
         g.fill(view);
     }
 }

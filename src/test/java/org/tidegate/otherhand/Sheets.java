@@ -1,8 +1,8 @@
 package org.tidegate.otherhand;
 
 import java.awt.Color;
-import java.awt.Graphics2D;
 import java.awt.GradientPaint;
+import java.awt.Graphics2D;
 import java.awt.LinearGradientPaint;
 import java.awt.Shape;
 import java.awt.geom.Path2D;
@@ -55,11 +55,10 @@ final class Sheets {
             Lettering.column(g, 18 + column, 26, column, h - 40, row, ink, draw);
             for (int i = 1; i <= folds; i++) {
                 float y = (float) (h * i / (folds + 1));
-                g.setPaint(new LinearGradientPaint(
-                        0, y - 9, 0, y + 9, new float[] {0, 0.49f, 0.51f, 1}, new Color[] {
-                            Light.faint(Color.WHITE, 0), Light.faint(Color.WHITE, 0.3),
-                            Light.faint(Color.BLACK, 0.16), Light.faint(Color.BLACK, 0)
-                        }));
+                g.setPaint(new LinearGradientPaint(0, y - 9, 0, y + 9, new float[] {0, 0.49f, 0.51f, 1}, new Color[] {
+                    Light.faint(Color.WHITE, 0), Light.faint(Color.WHITE, 0.3),
+                    Light.faint(Color.BLACK, 0.16), Light.faint(Color.BLACK, 0)
+                }));
                 g.fill(new Rectangle2D.Double(0, y - 9, w, 18));
             }
         });
@@ -103,8 +102,12 @@ final class Sheets {
         facet.closePath();
         Color tone = draw.chance(0.5) ? Color.WHITE : Color.BLACK;
         g.setPaint(new GradientPaint(
-                (float) x, (float) y, Light.faint(tone, draw.between(0.1, 0.35)), (float) (x + reach * Math.cos(angle)),
-                (float) (y + reach * Math.sin(angle)), Light.faint(tone, 0)));
+                (float) x,
+                (float) y,
+                Light.faint(tone, draw.between(0.1, 0.35)),
+                (float) (x + reach * Math.cos(angle)),
+                (float) (y + reach * Math.sin(angle)),
+                Light.faint(tone, 0)));
         g.fill(facet);
     }
 

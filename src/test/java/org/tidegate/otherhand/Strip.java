@@ -28,9 +28,7 @@ final class Strip {
         this.length = length;
         this.dye = dye;
         Color base = draw.colour(8, 0xf0ede6, 0xf3f0ea, 0xeceae6, 0xe8e2d6, 0xf2ecec);
-        membrane = new double[] {
-            Tone.linear(base.getRed()), Tone.linear(base.getGreen()), Tone.linear(base.getBlue())
-        };
+        membrane = new double[] {Tone.linear(base.getRed()), Tone.linear(base.getGreen()), Tone.linear(base.getBlue())};
         thick = draw.between(0.75, 1.25);
         leading = draw.between(0.03, 0.12);
         trailing = draw.between(0.04, 0.2);

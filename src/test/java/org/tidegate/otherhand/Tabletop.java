@@ -79,8 +79,8 @@ final class Tabletop {
 
     private static Surface desk(Noise noise, Draw draw) {
         Color ground = draw.colour(14, 0x2a2a2e, 0x3c3530, 0x1e2226, 0xd9d9d6, 0x55585c, 0xeaeae6);
-        return (x, y) -> mix(ground, ground, 0, 0.93 + 0.06 * noise.rough(x / 30, y / 30, 2)
-                + 0.08 * noise.at(x * 2.2, y * 2.2));
+        return (x, y) -> mix(
+                ground, ground, 0, 0.93 + 0.06 * noise.rough(x / 30, y / 30, 2) + 0.08 * noise.at(x * 2.2, y * 2.2));
     }
 
     private static Surface speckled(Noise noise, Draw draw) {

@@ -26,7 +26,6 @@ public record Truth(int cassettes, boolean lined, double testContrast, double co
     }
 
     String row(long seed, String file) {
-        return String.format(
-                Locale.ROOT, "%d,%s,%d,%b,%.3f,%b", seed, file, cassettes, lined, testContrast, document);
+        return String.format(Locale.ROOT, "%d,%s,%d,%b,%.3f,%b", seed, file, cassettes, lined, testContrast, document);
     }
 }

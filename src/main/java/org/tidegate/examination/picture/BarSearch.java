@@ -73,11 +73,13 @@ final class BarSearch {
             }
             Regions.of(mask, image.width(), image.height(), MIN_AREA).stream()
                     .flatMap(r -> stroke(r).stream())
-                    .filter(s -> strokes.stream().noneMatch(o -> Quad.distance(o.middle(), s.middle()) < s.length() / 4))
+                    .filter(s ->
+                            strokes.stream().noneMatch(o -> Quad.distance(o.middle(), s.middle()) < s.length() / 4))
                     .forEach(strokes::add);
         }
         return strokes.stream()
-                .sorted(Comparator.comparingDouble((Stroke s) -> strength(s, dye)).reversed())
+                .sorted(Comparator.comparingDouble((Stroke s) -> strength(s, dye))
+                        .reversed())
                 .limit(MOST)
                 .flatMap(this::outlines)
                 .filter(q -> SideFit.seen(q, image) > SEEN)
@@ -88,9 +90,15 @@ final class BarSearch {
     private double strength(Stroke stroke, float[] dye) {
         double least = 1;
         for (double t = 0.2; t < 0.85; t += 0.1) {
-            int x = (int) Math.round(stroke.from().x() + t * (stroke.to().x() - stroke.from().x()));
-            int y = (int) Math.round(stroke.from().y() + t * (stroke.to().y() - stroke.from().y()));
-            least = Math.min(least, dye[Math.min(image.height() - 1, Math.max(0, y)) * image.width() + Math.min(image.width() - 1, Math.max(0, x))]);
+            int x = (int) Math.round(
+                    stroke.from().x() + t * (stroke.to().x() - stroke.from().x()));
+            int y = (int) Math.round(
+                    stroke.from().y() + t * (stroke.to().y() - stroke.from().y()));
+            least = Math.min(
+                    least,
+                    dye[
+                            Math.min(image.height() - 1, Math.max(0, y)) * image.width()
+                                    + Math.min(image.width() - 1, Math.max(0, x))]);
         }
         return least;
     }

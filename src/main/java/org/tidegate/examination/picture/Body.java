@@ -111,7 +111,10 @@ record Body(Quad outline, Box window, double windowQuality, double well, boolean
         for (double standsOut : STANDS_OUT) {
             List<Region> features = surface.features(standsOut, MARGIN, 12);
             window = better(window, features.stream().map(r -> Seen.of(r, windowQuality(r, surface))));
-            features.stream().map(r -> Seen.of(r, wellQuality(r, surface))).filter(s -> s.quality() > 0.2).forEach(wells::add);
+            features.stream()
+                    .map(r -> Seen.of(r, wellQuality(r, surface)))
+                    .filter(s -> s.quality() > 0.2)
+                    .forEach(wells::add);
         }
         Optional<Seen> regions = window;
         double plain = surface.plainShare(PLAIN);
@@ -160,8 +163,16 @@ record Body(Quad outline, Box window, double windowQuality, double well, boolean
 
     /** @return 1 where one was surely seen before the window and none behind it, −1 the other way round */
     private static double wellAt(List<Seen> wells, int left, int right) {
-        double before = wells.stream().filter(w -> w.right() < left).mapToDouble(Seen::quality).max().orElse(0);
-        double behind = wells.stream().filter(w -> w.left() > right).mapToDouble(Seen::quality).max().orElse(0);
+        double before = wells.stream()
+                .filter(w -> w.right() < left)
+                .mapToDouble(Seen::quality)
+                .max()
+                .orElse(0);
+        double behind = wells.stream()
+                .filter(w -> w.left() > right)
+                .mapToDouble(Seen::quality)
+                .max()
+                .orElse(0);
         return Math.max(-1, Math.min(1, (before - behind) / PLAIN_WELL));
     }
 
@@ -175,8 +186,7 @@ record Body(Quad outline, Box window, double windowQuality, double well, boolean
                 .max(Comparator.comparingDouble(Seen::quality));
     }
 
-    private static Body body(
-            Quad quad, Surface surface, boolean again, Seen window, List<Seen> wells, double plain) {
+    private static Body body(Quad quad, Surface surface, boolean again, Seen window, List<Seen> wells, double plain) {
         Box box = new Box(
                 (double) window.left() / surface.width(),
                 (double) window.top() / surface.height(),

@@ -74,7 +74,9 @@ public final class CassetteFinder {
 
     private List<CassetteFinding> among(List<QuadSearch.Found> quads) {
         List<CassetteCandidate> candidates = new ArrayList<>();
-        Stream.concat(elongated(fromInside(RingSearch::in)), lightest(elongated(quads.stream()).filter(this::isInView)))
+        Stream.concat(
+                        elongated(fromInside(RingSearch::in)),
+                        lightest(elongated(quads.stream()).filter(this::isInView)))
                 .limit(MOST_CANDIDATES)
                 .filter(f -> isOpen(f, candidates))
                 .forEach(f -> judge.judge(f).ifPresent(candidates::add));
@@ -154,8 +156,7 @@ public final class CassetteFinder {
         double scale = image.scaleOver(small);
         List<CassetteShape> shapes =
                 kits.stream().map(Protocol::cassette).distinct().toList();
-        return search.apply(small, shapes).stream()
-                .map(q -> new QuadSearch.Found(q.scaled(scale), 0.9, 1));
+        return search.apply(small, shapes).stream().map(q -> new QuadSearch.Found(q.scaled(scale), 0.9, 1));
     }
 
     /** The draft of that body that is best by some measure. */

@@ -76,7 +76,10 @@ final class CassetteJudge {
         Surface surface = Body.surface(found.quad(), image);
         Stream<Body> bodies = Stream.concat(
                 Body.read(found.quad(), surface, image).stream(),
-                kits.stream().map(Protocol::cassette).distinct().flatMap(shape -> Body.byLines(found.quad(), surface, shape).stream()));
+                kits.stream()
+                        .map(Protocol::cassette)
+                        .distinct()
+                        .flatMap(shape -> Body.byLines(found.quad(), surface, shape).stream()));
         return bodies.flatMap(body -> nearest(body).stream().map(kit -> judged(found, body, kit)))
                 .max(Comparator.comparingDouble(c -> c.confidence() + (isToldByLines(c) ? 1 : 0)));
     }
@@ -120,7 +123,8 @@ final class CassetteJudge {
         boolean dyed = (body.byLines() || anyLine)
                 && strip.showsDye(kit.cassette(), body.byLines() ? PLAIN_LINE / 2 : PLAIN_LINE);
         double noise = lines.values().stream().mapToDouble(Line::noise).min().orElse(0);
-        boolean control = Optional.ofNullable(lines.get(CONTROL)).map(Line::present).orElse(true);
+        boolean control =
+                Optional.ofNullable(lines.get(CONTROL)).map(Line::present).orElse(true);
         double aspect = body.outline().aspect() / kit.cassette().aspect();
         double window = body.windowQuality() * (body.byLines() ? Body.within(aspect, 0.55, 0.92, 1.12, 1.6) : 1);
         double parts = 0.4 * window
@@ -128,9 +132,11 @@ final class CassetteJudge {
                 + (dyed ? 0.25 : body.byLines() && control ? 0.18 : anyLine ? 0.1 : 0)
                 + Body.within(found.fit(), 0.84, 0.96, 2, 3) * 0.1
                 - (dyed && !control ? LONELY_TEST_LINE : 0);
-        boolean unmistakable = dyed && (body.well() == 1 || body.byLines()) && body.windowQuality() > PLAIN_TO_SEE && noise < CALM / 2;
+        boolean unmistakable =
+                dyed && (body.well() == 1 || body.byLines()) && body.windowQuality() > PLAIN_TO_SEE && noise < CALM / 2;
         double likeness = (unmistakable
-                        ? Body.within(body.own(), body.byLines() && body.well() == 1 ? HALF : Body.CLUTTERED, HELD, 2, 3)
+                        ? Body.within(
+                                body.own(), body.byLines() && body.well() == 1 ? HALF : Body.CLUTTERED, HELD, 2, 3)
                         : Body.within(body.own(), Body.PAGE, CASSETTE, 2, 3))
                 * Body.within(strip.white() / Math.max(1, brightest), SHADED, LIT, 2, 3)
                 * (unmistakable ? 1 : Body.within(strip.lightShare(), PRINTED, MEMBRANE, 2, 3))

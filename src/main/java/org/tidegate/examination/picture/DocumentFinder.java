@@ -120,8 +120,7 @@ public final class DocumentFinder {
      * With the outline whose edges are seen best of those that hold the portrait: print and the stripes of a table make outlines about it
      * that are as good a card.
      */
-    private static Card framed(
-            Card best, List<QuadSearch.Found> cards, Pixels image, Pixels rough, Pixels small) {
+    private static Card framed(Card best, List<QuadSearch.Found> cards, Pixels image, Pixels rough, Pixels small) {
         if (best.portrait.isEmpty()) {
             return best;
         }
@@ -130,7 +129,8 @@ public final class DocumentFinder {
         Card framed = best;
         double most = SideFit.seen(Cropping.outline(best.box).scaled(scale), small);
         for (QuadSearch.Found card : cards) {
-            double seen = card.quad().contains(middle) ? SideFit.seen(card.quad().scaled(scale), small) : 0;
+            double seen =
+                    card.quad().contains(middle) ? SideFit.seen(card.quad().scaled(scale), small) : 0;
             if (seen > most + CLEARER) {
                 Card other = look(card, image, rough, small);
                 if (other.confidence > AS_GOOD * best.confidence) {
@@ -159,7 +159,9 @@ public final class DocumentFinder {
         Surface surface = surface(card.quad().scaled(1 / image.scaleOver(rough)), rough);
         Portrait portrait = portrait(surface, DocumentFinder::portrait);
         Card printed = portrait.likeness == 0 ? Card.NONE : printed(card, portrait, image);
-        Card outlined = printed.confidence < GUESSED && card.fit() > OUTLINE[0] ? outlined(card, surface, image, small) : Card.NONE;
+        Card outlined = printed.confidence < GUESSED && card.fit() > OUTLINE[0]
+                ? outlined(card, surface, image, small)
+                : Card.NONE;
         return outlined.confidence > printed.confidence ? outlined : printed;
     }
 
@@ -170,8 +172,8 @@ public final class DocumentFinder {
             return Card.NONE;
         }
         double edges = SideFit.seen(card.quad().scaled(1 / image.scaleOver(small)), small);
-        double outline = Body.within(card.fit(), OUTLINE[0], OUTLINE[1], 2, 3)
-                * Body.within(edges, EDGES[0], EDGES[1], 2, 3);
+        double outline =
+                Body.within(card.fit(), OUTLINE[0], OUTLINE[1], 2, 3) * Body.within(edges, EDGES[0], EDGES[1], 2, 3);
         return new Card(0.8 * outline * head.likeness, card.quad().corners(), head.in(card.quad()));
     }
 

@@ -164,8 +164,7 @@ final class DyeBars {
         double off = Math.abs((low + top) / 2.0 / h - 0.5);
         return height < HEIGHTS[0] || height > HEIGHTS[1] || off > OFF_MIDDLE
                 ? Optional.empty()
-                : Optional.of(
-                        new Bar((x + 0.5) / w, strength, (double) top / h, (double) low / h));
+                : Optional.of(new Bar((x + 0.5) / w, strength, (double) top / h, (double) low / h));
     }
 
     private int end(int from, int middle, int step, int strongest, int weakest, double goesOn) {

@@ -54,17 +54,20 @@ record KitWindow(Body.Box box, boolean turned, boolean control, double quality) 
      */
     static Optional<KitWindow> around(List<Bar> bars, CassetteShape shape, double wellAt) {
         return Stream.of(false, true)
-                .flatMap(turned -> guesses(turned ? bars.stream().map(Bar::turned).toList() : bars, shape, turned, wellAt))
+                .flatMap(turned ->
+                        guesses(turned ? bars.stream().map(Bar::turned).toList() : bars, shape, turned, wellAt))
                 .max(Comparator.comparingDouble(Guess::worth))
                 .map(Guess::window);
     }
 
     private static Stream<Guess> guesses(List<Bar> bars, CassetteShape shape, boolean turned, double wellAt) {
-        return shape.lines().stream().flatMap(line -> bars.stream().flatMap(bar -> guess(bar, line, bars, shape, turned, wellAt).stream()));
+        return shape.lines().stream()
+                .flatMap(line -> bars.stream().flatMap(bar -> guess(bar, line, bars, shape, turned, wellAt).stream()));
     }
 
     /** That this bar is that line. */
-    private static Optional<Guess> guess(Bar bar, LinePlace line, List<Bar> bars, CassetteShape shape, boolean turned, double wellAt) {
+    private static Optional<Guess> guess(
+            Bar bar, LinePlace line, List<Bar> bars, CassetteShape shape, boolean turned, double wellAt) {
         boolean control = line.name().equals(CONTROL);
         double shift = bar.at() - place(line, shape);
         double sampleEnd = turned ? -wellAt : wellAt;
@@ -104,10 +107,7 @@ record KitWindow(Body.Box box, boolean turned, boolean control, double quality) 
                 * (control ? 1 : WITHOUT_CONTROL);
         return new KitWindow(
                 new Body.Box(
-                        shape.windowFrom() + shift,
-                        middle - height / 2,
-                        shape.windowTo() + shift,
-                        middle + height / 2),
+                        shape.windowFrom() + shift, middle - height / 2, shape.windowTo() + shift, middle + height / 2),
                 turned,
                 control,
                 quality);

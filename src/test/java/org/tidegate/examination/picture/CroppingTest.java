@@ -94,7 +94,8 @@ class CroppingTest {
         assertThat(why(box(100, 100, 400, 200), DocumentFinding.notJudged())).isEqualTo(Why.DOCUMENT_UNJUDGED);
         assertThat(why(
                         box(100, 100, 400, 200),
-                        new DocumentFinding(true, true, 1, List.of(), List.of(), List.of(), List.of(), Optional.empty())))
+                        new DocumentFinding(
+                                true, true, 1, List.of(), List.of(), List.of(), List.of(), Optional.empty())))
                 .as("a document without a place")
                 .isEqualTo(Why.COVERS_DOCUMENT);
         assertThat(why(box(100, 100, 199, 130), document(500, 500, 900, 700))).isEqualTo(Why.TOO_SMALL);
@@ -185,7 +186,8 @@ class CroppingTest {
     }
 
     private static DocumentFinding document(double left, double top, double right, double low) {
-        return new DocumentFinding(true, true, 1, box(left, top, right, low), List.of(), List.of(), List.of(), Optional.empty());
+        return new DocumentFinding(
+                true, true, 1, box(left, top, right, low), List.of(), List.of(), List.of(), Optional.empty());
     }
 
     private static DocumentFinding absent() {

@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Locale;
 import org.tidegate.finding.PictureFinding.CassetteFinding;
 import org.tidegate.finding.PictureFinding.Line;
+import org.tidegate.otherhand.OtherHand;
+import org.tidegate.otherhand.Truth;
 import org.tidegate.render.TestScene;
 import org.tidegate.rules.Rules;
 
@@ -29,12 +31,27 @@ final class SceneTally {
         finder = new SceneFinder(rules.protocols(), rules.pictures(), ZoneReader.NONE);
     }
 
+    /**
+     * What a picture shows.
+     *
+     * @param test whether its cassettes have a test line
+     */
+    private record Shown(int cassettes, boolean document, boolean test, String line) {}
+
     /** @return what went wrong, in words */
     List<String> add(TestScene truth) {
-        return add(truth, finder.read(FinePicture.of(truth.image())));
+        Shown shown = new Shown(truth.cassettes(), truth.document(), truth.test() > 0, "T of " + truth.test());
+        return add(shown, finder.read(FinePicture.of(truth.image())));
     }
 
-    private synchronized List<String> add(TestScene truth, SceneReader.Scene seen) {
+    /** @return what went wrong, in words */
+    List<String> add(OtherHand.Picture picture) {
+        Truth truth = picture.truth();
+        Shown shown = new Shown(truth.cassettes(), truth.document(), truth.lined(), "T of " + truth.testContrast());
+        return add(shown, finder.read(FinePicture.of(picture.image())));
+    }
+
+    private synchronized List<String> add(Shown truth, SceneReader.Scene seen) {
         List<CassetteFinding> cassettes = seen.cassettes();
         List<String> wrong = new ArrayList<>();
         pictures++;
@@ -53,18 +70,18 @@ final class SceneTally {
                 "unreadable: " + seen.legibility().orElseThrow().why(),
                 wrong);
         if (cassettes.size() == truth.cassettes()) {
-            cassettes.forEach(c -> lines(c, truth.test(), wrong));
+            cassettes.forEach(c -> lines(c, truth, wrong));
         }
         return wrong;
     }
 
-    private void lines(CassetteFinding cassette, double strength, List<String> wrong) {
-        boolean tested = strength > 0;
+    private void lines(CassetteFinding cassette, Shown truth, List<String> wrong) {
+        boolean tested = truth.test();
         boolean test = present(cassette, "T");
         cassettesFound++;
         controlRight += right(present(cassette, "C"), "C missed " + cassette.lines(), wrong);
         lined += tested ? 1 : 0;
-        linedFound += tested ? right(test, "T of " + strength + " missed " + cassette.lines(), wrong) : 0;
+        linedFound += tested ? right(test, truth.line() + " missed " + cassette.lines(), wrong) : 0;
         blank += tested ? 0 : 1;
         blankFalse += tested ? 0 : 1 - right(!test, "no T there " + cassette.lines(), wrong);
     }

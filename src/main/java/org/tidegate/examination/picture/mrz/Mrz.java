@@ -66,7 +66,7 @@ public record Mrz(MrzFormat format, List<String> lines) {
     }
 
     /**
-     * How many characters stand where no zone has any: an issuer and a name begin with letters and a document number is not empty, and nothing follows the
+     * How many characters stand where no zone has any: issuer, name and document number are not empty, and nothing follows the
      * fillers that end an issuer or a name (ICAO Doc 9303-3 §4.2 to §4.7). Lines of ordinary print that were taken for a zone have many; in a zone one is a
      * misread filler.
      */
@@ -82,7 +82,7 @@ public record Mrz(MrzFormat format, List<String> lines) {
     }
 
     private static int missing(String field) {
-        return field.startsWith("<") ? field.length() : 0;
+        return words(field).isEmpty() ? field.length() : 0;
     }
 
     private Layout layout() {

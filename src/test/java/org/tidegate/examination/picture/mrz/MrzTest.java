@@ -35,6 +35,30 @@ class MrzTest {
         assertThat(CheckDigit.of(data)).isEqualTo(digit);
     }
 
+    /** All check digits of fillers hold; print of another kind was read as this. */
+    @Test
+    void fillersAndOrdinaryPrintAreFullOfStrays() {
+        Mrz fillers = Mrz.of(List.of("A<<<<<<<<<<<<<<<<<J<<<<<<<<<<<<<<<<<", "<".repeat(36)))
+                .orElseThrow();
+        assertThat(fillers.valid()).isTrue();
+        assertThat(fillers.strays()).isGreaterThan(6);
+        Mrz print = Mrz.of(List.of("V<<<<<<S<<<<<<<<<<<<<<<<<<S<<S<S<<S<", "S726V8TJ79ZZV55277<2<979279<STT<<<<<"))
+                .orElseThrow();
+        assertThat(print.strays()).isGreaterThan(6);
+    }
+
+    /** One misread filler behind a name is one stray (the specimen of ICAO Doc 9303-4). */
+    @Test
+    void countsWhatFollowsTheName() {
+        String numbers = "L898902C36UTO7408122F1204159ZE184226B<<<<<10";
+        Mrz specimen = Mrz.of(List.of("P<UTOERIKSSON<<ANNA<MARIA<<<<<<<<<<<<<<<<<<<", numbers))
+                .orElseThrow();
+        Mrz misread = Mrz.of(List.of("P<UTOERIKSSON<<ANNA<MARIA<<<<<<<<<<K<<<<<<<<", numbers))
+                .orElseThrow();
+        assertThat(specimen.strays()).isZero();
+        assertThat(misread.strays()).isEqualTo(1);
+    }
+
     /** ICAO Doc 9303-4, -5 and -6: specimens. */
     @Test
     void readsTheFieldsOfASpecimen() {
@@ -67,6 +91,7 @@ class MrzTest {
             assertThat(mrz.format().name())
                     .as(row.toString())
                     .isEqualTo(row.get("type").replace('-', '_'));
+            assertThat(mrz.valid() ? mrz.strays() : 0).as(row.toString()).isZero();
             compare(row, mrz, differences);
         }
         assertThat(differences).isEmpty();
