@@ -38,6 +38,10 @@ public final class CassetteFinder {
     private static final double PLAIN_WELL = 0.55;
 
     private static final double SURE = 0.75;
+
+    /** Unrest along a strip from which on it is print. */
+    private static final double CALM = 0.02;
+
     private static final double BORDER = 3;
 
     /** Share of its weakest side along which the outline must be seen, where no well was. */
@@ -111,7 +115,9 @@ public final class CassetteFinder {
         Pixels small = image.shrunkTo(QuadSearch.SIDE);
         double seen = SideFit.seen(c.body().outline().scaled(1 / image.scaleOver(small)), small);
         boolean allLines = c.lines().values().stream().allMatch(Line::present);
-        return c.confidence() > SURE && (c.body().well() > PLAIN_WELL || seen > OUTLINED && allLines);
+        double noise =
+                c.lines().values().stream().mapToDouble(Line::noise).min().orElse(0);
+        return c.confidence() > SURE && noise < CALM && (c.body().well() > PLAIN_WELL || seen > OUTLINED && allLines);
     }
 
     private static Stream<QuadSearch.Found> elongated(Stream<QuadSearch.Found> found) {

@@ -8,8 +8,10 @@ import java.util.Arrays;
  */
 final class Membrane {
 
-    /** The rim, its shadow and what lies beyond take at most this share of either end. */
-    private static final double RIM = 0.2;
+    /** The rim, its shadow and what lies beyond take at most this share of the sample end, where the lines are further away, and of the other. */
+    private static final double RIM_BEFORE = 0.27;
+
+    private static final double RIM_BEHIND = 0.2;
 
     private static final double DARKER = 0.06;
 
@@ -35,16 +37,17 @@ final class Membrane {
      */
     static double[] ends(Pixels window) {
         Membrane membrane = new Membrane(window);
-        int most = (int) (RIM * membrane.length);
+        int before = (int) (RIM_BEFORE * membrane.length);
+        int behind = (int) (RIM_BEHIND * membrane.length);
         int third = membrane.length / 3;
         double[] first = membrane.levels(0, third);
         int from = 0;
-        for (int i = 0; i < most; i++) {
+        for (int i = 0; i < before; i++) {
             from = membrane.isRim(i, first) ? i + 1 : from;
         }
         double[] last = membrane.levels(membrane.length - third, membrane.length);
         int to = membrane.length - 1;
-        for (int i = to; i >= membrane.length - most; i--) {
+        for (int i = to; i >= membrane.length - behind; i--) {
             to = membrane.isRim(i, last) ? i - 1 : to;
         }
         return new double[] {(from + 3.0) / membrane.length, (to - 2.0) / membrane.length};
