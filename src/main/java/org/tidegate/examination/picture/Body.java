@@ -1,6 +1,5 @@
 package org.tidegate.examination.picture;
 
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
@@ -36,10 +35,7 @@ record Body(Quad outline, Box window, double windowQuality, double well, boolean
         }
     }
 
-    private static final int LENGTH = 340;
-    private static final double[] STANDS_OUT = {0.05, 0.09, 0.15, 0.25};
     static final double PLAIN = 0.25;
-    private static final double MARGIN = 0.07;
 
     /** Darkest a membrane may be against the body, and so told from print and holes. */
     private static final double MEMBRANE_LIGHT = 0.72;
@@ -60,9 +56,6 @@ record Body(Quad outline, Box window, double windowQuality, double well, boolean
 
     /** What a well counts that was only told by one side being darker than the other. */
     private static final double GUESSED = 0.4;
-
-    /** From here on what was seen beside the window is surely a well. */
-    private static final double PLAIN_WELL = 0.6;
 
     /** From here on a rim tells best where the window ends: print and handwriting beside it run into what else is seen of it. */
     private static final double TRUSTED = 0.6;
@@ -99,23 +92,11 @@ record Body(Quad outline, Box window, double windowQuality, double well, boolean
         }
     }
 
-    /** The outline's inside upright, as wells, windows and lines are looked for on it. */
-    static Surface surface(Quad quad, Pixels image) {
-        return Surface.of(quad, image, LENGTH, (int) Math.max(24, Math.round(LENGTH / quad.aspect())));
-    }
-
-    /** @param surface see {@link #surface} */
-    static Optional<Body> read(Quad quad, Surface surface, Pixels image) {
-        Optional<Seen> window = Optional.empty();
-        List<Seen> wells = new ArrayList<>();
-        for (double standsOut : STANDS_OUT) {
-            List<Region> features = surface.features(standsOut, MARGIN, 12);
-            window = better(window, features.stream().map(r -> Seen.of(r, windowQuality(r, surface))));
-            features.stream()
-                    .map(r -> Seen.of(r, wellQuality(r, surface)))
-                    .filter(s -> s.quality() > 0.2)
-                    .forEach(wells::add);
-        }
+    /** @param inside what is seen within the outline */
+    static Optional<Body> read(Quad quad, BodyInside inside, Pixels image) {
+        Surface surface = inside.surface();
+        Optional<Seen> window =
+                better(Optional.empty(), inside.features().stream().map(r -> Seen.of(r, windowQuality(r, surface))));
         Optional<Seen> regions = window;
         double plain = surface.plainShare(PLAIN);
         boolean again = plain > CLUTTERED && quad.length() > LARGE * Math.max(image.width(), image.height());
@@ -124,25 +105,21 @@ record Body(Quad outline, Box window, double windowQuality, double well, boolean
                     byRim(surface, regions.filter(r -> r.quality() > TRUSTED).isPresent());
             window = rim.filter(r -> r.quality() > TRUSTED).or(() -> better(regions, rim.stream()));
         }
-        return window.map(w -> body(quad, surface, again, w, wells, plain));
+        return window.map(w -> body(quad, inside, again, w, plain));
     }
 
     /**
      * The body as the kit's window and the lines on it tell it.
      *
-     * @param surface see {@link #surface}
+     * @param inside what is seen within the outline
      */
-    static Optional<Body> byLines(Quad quad, Surface surface, Protocol.CassetteShape shape) {
+    static Optional<Body> byLines(Quad quad, BodyInside inside, Protocol.CassetteShape shape) {
+        Surface surface = inside.surface();
         List<Bar> bars = DyeBars.on(surface);
         if (bars.isEmpty()) {
             return Optional.empty();
         }
-        List<Seen> wells = Arrays.stream(STANDS_OUT)
-                .boxed()
-                .flatMap(s -> surface.features(s, MARGIN, 12).stream())
-                .map(r -> Seen.of(r, wellQuality(r, surface)))
-                .toList();
-        double wellAt = wellAt(wells, (int) (WINDOW[0] * surface.width()), (int) (WINDOW[1] * surface.width()));
+        double wellAt = inside.wellAt((int) (WINDOW[0] * surface.width()), (int) (WINDOW[1] * surface.width()));
         double plain = surface.plainShare(PLAIN);
         double own = own(surface);
         return KitWindow.around(bars, shape, wellAt)
@@ -161,21 +138,6 @@ record Body(Quad outline, Box window, double windowQuality, double well, boolean
         return Math.max(surface.plainShare(PLAIN), surface.ownColourShare(OWN_COLOUR, SHADED));
     }
 
-    /** @return 1 where one was surely seen before the window and none behind it, −1 the other way round */
-    private static double wellAt(List<Seen> wells, int left, int right) {
-        double before = wells.stream()
-                .filter(w -> w.right() < left)
-                .mapToDouble(Seen::quality)
-                .max()
-                .orElse(0);
-        double behind = wells.stream()
-                .filter(w -> w.left() > right)
-                .mapToDouble(Seen::quality)
-                .max()
-                .orElse(0);
-        return Math.max(-1, Math.min(1, (before - behind) / PLAIN_WELL));
-    }
-
     /** The same with its other end taken for the sample's. */
     Body turned() {
         return new Body(outline.turned(), window.turned(), windowQuality, well, byLines, plain, own);
@@ -186,13 +148,14 @@ record Body(Quad outline, Box window, double windowQuality, double well, boolean
                 .max(Comparator.comparingDouble(Seen::quality));
     }
 
-    private static Body body(Quad quad, Surface surface, boolean again, Seen window, List<Seen> wells, double plain) {
+    private static Body body(Quad quad, BodyInside inside, boolean again, Seen window, double plain) {
+        Surface surface = inside.surface();
         Box box = new Box(
                 (double) window.left() / surface.width(),
                 (double) window.top() / surface.height(),
                 (window.right() + 1.0) / surface.width(),
                 (window.bottom() + 1.0) / surface.height());
-        double at = wellAt(wells, window.left(), window.right());
+        double at = inside.wellAt(window.left(), window.right());
         int side = Math.abs(at) > UNDECIDED ? (int) -Math.signum(at) : again ? darkerSide(surface, window) : 0;
         double sure = Math.abs(at) > UNDECIDED ? Math.abs(at) : GUESSED * Math.abs(side);
         return side > 0
@@ -254,24 +217,6 @@ record Body(Quad outline, Box window, double windowQuality, double well, boolean
         }
         Arrays.sort(share);
         return share[share.length * 3 / 4];
-    }
-
-    /** Nothing that reaches in from beyond the body: a finger's tip is as round as a well. */
-    private static double wellQuality(Region r, Surface s) {
-        int edge = (int) Math.round(MARGIN * s.height());
-        if (Math.min(r.left(), r.top()) <= edge
-                || r.right() >= s.width() - 1 - edge
-                || r.bottom() >= s.height() - 1 - edge) {
-            return 0;
-        }
-        double breadth = (double) r.height() / s.height();
-        double aspect = (double) r.width() / r.height();
-        double fill = (Hull.area(r.hull()) + r.width() + r.height()) / ((r.width() + 1.0) * (r.height() + 1.0));
-        double offMiddle = Math.abs((r.top() + r.bottom() + 1) / 2.0 / s.height() - 0.5);
-        return within(breadth, 0.18, 0.26, 0.7, 0.85)
-                * within(aspect, 0.6, 0.8, 1.8, 2.3)
-                * within(fill, 0.66, 0.74, 0.9, 0.96)
-                * within(offMiddle, -1, -0.5, 0.1, 0.22);
     }
 
     /** 1 between the inner limits, 0 outside the outer ones, straight in between. */

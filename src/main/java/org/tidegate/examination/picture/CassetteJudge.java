@@ -54,6 +54,11 @@ final class CassetteJudge {
     /** A strip that shows dye but no control line is rarer than a wrong idea of where things lie. */
     private static final double LONELY_TEST_LINE = 0.15;
 
+    /** Contrast up to which a line may well be dye that a membrane has drawn in, and from which on it is ink. */
+    private static final double DYE = 0.86;
+
+    private static final double INK = 0.94;
+
     /** Contrast of a line that speaks for a cassette. */
     private static final double PLAIN_LINE = 0.08;
 
@@ -73,13 +78,13 @@ final class CassetteJudge {
 
     /** @return empty where it has no window, or where no kit is looked for */
     Optional<CassetteCandidate> judge(QuadSearch.Found found) {
-        Surface surface = Body.surface(found.quad(), image);
+        BodyInside inside = BodyInside.of(found.quad(), image);
         Stream<Body> bodies = Stream.concat(
-                Body.read(found.quad(), surface, image).stream(),
+                Body.read(found.quad(), inside, image).stream(),
                 kits.stream()
                         .map(Protocol::cassette)
                         .distinct()
-                        .flatMap(shape -> Body.byLines(found.quad(), surface, shape).stream()));
+                        .flatMap(shape -> Body.byLines(found.quad(), inside, shape).stream()));
         return bodies.flatMap(body -> nearest(body).stream().map(kit -> judged(found, body, kit)))
                 .max(Comparator.comparingDouble(c -> c.confidence() + (isToldByLines(c) ? 1 : 0)));
     }
@@ -120,6 +125,8 @@ final class CassetteJudge {
         Strip strip = Strip.in(body, image);
         Map<String, Line> lines = strip.lines(kit.cassette(), rules.lineAt());
         boolean anyLine = lines.values().stream().anyMatch(l -> l.present() && l.strength() > PLAIN_LINE);
+        double strongest =
+                lines.values().stream().mapToDouble(Line::strength).max().orElse(0);
         boolean dyed = (body.byLines() || anyLine)
                 && strip.showsDye(kit.cassette(), body.byLines() ? PLAIN_LINE / 2 : PLAIN_LINE);
         double noise = lines.values().stream().mapToDouble(Line::noise).min().orElse(0);
@@ -141,6 +148,7 @@ final class CassetteJudge {
                 * Body.within(strip.white() / Math.max(1, brightest), SHADED, LIT, 2, 3)
                 * (unmistakable ? 1 : Body.within(strip.lightShare(), PRINTED, MEMBRANE, 2, 3))
                 * (1 - Body.within(noise, CALM, RESTLESS, 2, 3))
+                * Body.within(strongest, -2, -1, DYE, INK)
                 * inPlace(outOfPlace(body, kit.cassette()), unmistakable)
                 * Body.within(aspect, 0.62, 0.72, 1.5, 1.75);
         return new CassetteCandidate(body, kit, lines, parts, parts, likeness);
