@@ -64,5 +64,13 @@ public record Protocol(
             String name,
 
             @Doc("Position along the window, 0 at the sample end, 1 at the other.") @Range(max = 1)
-            double at) {}
+            double at) {
+
+        /** Name of the line that shows that a test worked. */
+        public static final String CONTROL = "C";
+
+        public boolean isControl() {
+            return name.equals(CONTROL);
+        }
+    }
 }

@@ -32,8 +32,6 @@ final class BarSearch {
     /** Share of its weakest side along which a guessed outline must be seen. */
     private static final double SEEN = 0.6;
 
-    private static final String CONTROL = "C";
-
     private final Pixels image;
     private final List<CassetteShape> shapes;
 
@@ -168,7 +166,7 @@ final class BarSearch {
     private Stream<Quad> outlines(Stroke stroke) {
         return shapes.stream()
                 .flatMap(shape -> shape.lines().stream()
-                        .filter(line -> line.name().equals(CONTROL))
+                        .filter(LinePlace::isControl)
                         .flatMap(line -> Stream.of(
                                 outline(stroke, line, shape),
                                 outline(new Stroke(stroke.to(), stroke.from()), line, shape))))

@@ -8,6 +8,7 @@ import java.util.stream.Stream;
 import org.tidegate.finding.PictureFinding.Line;
 import org.tidegate.rules.PictureRules;
 import org.tidegate.rules.Protocol;
+import org.tidegate.rules.Protocol.LinePlace;
 
 /** How much an outline in a picture is a cassette: what is seen of window, well and lines, and what else it looks like. */
 final class CassetteJudge {
@@ -62,8 +63,6 @@ final class CassetteJudge {
     /** Contrast of a line that speaks for a cassette. */
     private static final double PLAIN_LINE = 0.08;
 
-    private static final String CONTROL = "C";
-
     private final Pixels image;
     private final List<Protocol> kits;
     private final PictureRules rules;
@@ -79,13 +78,12 @@ final class CassetteJudge {
     /** @return empty where it has no window, or where no kit is looked for */
     Optional<CassetteCandidate> judge(QuadSearch.Found found) {
         BodyInside inside = BodyInside.of(found.quad(), image);
-        Stream<Body> bodies = Stream.concat(
-                Body.read(found.quad(), inside, image).stream(),
-                kits.stream()
-                        .map(Protocol::cassette)
-                        .distinct()
-                        .flatMap(shape -> Body.byLines(found.quad(), inside, shape).stream()));
-        return bodies.flatMap(body -> nearest(body).stream().map(kit -> judged(found, body, kit)))
+        Stream<CassetteCandidate> byWindow = Body.read(found.quad(), inside, image).stream()
+                .flatMap(body -> nearest(body).stream().map(kit -> judged(found, body, kit)));
+        Stream<CassetteCandidate> byLines = kits.stream()
+                .flatMap(kit -> Body.byLines(found.quad(), inside, kit.cassette()).stream()
+                        .map(body -> judged(found, body, kit)));
+        return Stream.concat(byWindow, byLines)
                 .max(Comparator.comparingDouble(c -> c.confidence() + (isToldByLines(c) ? 1 : 0)));
     }
 
@@ -105,7 +103,10 @@ final class CassetteJudge {
 
     /** Where no well tells one end from the other, a lonely line is the control line: a test line alone is far rarer. */
     private Body upright(Body body, Protocol kit) {
-        return !body.byLines() && body.well() < 1 && !shows(CONTROL, body, kit) && shows(CONTROL, body.turned(), kit)
+        return !body.byLines()
+                        && body.well() < 1
+                        && !shows(LinePlace.CONTROL, body, kit)
+                        && shows(LinePlace.CONTROL, body.turned(), kit)
                 ? body.turned()
                 : body;
     }
@@ -130,8 +131,9 @@ final class CassetteJudge {
         boolean dyed = (body.byLines() || anyLine)
                 && strip.showsDye(kit.cassette(), body.byLines() ? PLAIN_LINE / 2 : PLAIN_LINE);
         double noise = lines.values().stream().mapToDouble(Line::noise).min().orElse(0);
-        boolean control =
-                Optional.ofNullable(lines.get(CONTROL)).map(Line::present).orElse(true);
+        boolean control = Optional.ofNullable(lines.get(LinePlace.CONTROL))
+                .map(Line::present)
+                .orElse(true);
         double aspect = body.outline().aspect() / kit.cassette().aspect();
         double window = body.windowQuality() * (body.byLines() ? Body.within(aspect, 0.55, 0.92, 1.12, 1.6) : 1);
         double parts = 0.4 * window

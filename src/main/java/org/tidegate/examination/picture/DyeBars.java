@@ -50,8 +50,8 @@ final class DyeBars {
 
     private static final double OFF_MIDDLE = 0.14;
 
-    /** How far a bar may lean from row to row, and over how many rows a place is averaged to each side. */
-    private static final int LEANING = 3;
+    /** How far in all a bar may lean, pixels, and over how many rows a place is averaged to each side. */
+    private static final int LEANING = 6;
 
     private static final int ROWS = 3;
 
@@ -174,7 +174,7 @@ final class DyeBars {
             int next = x;
             double most = -1;
             for (int candidate = x - 1; candidate <= x + 1; candidate++) {
-                if (Math.abs(candidate - from) <= LEANING * 2) {
+                if (Math.abs(candidate - from) <= LEANING) {
                     double here = here(candidate, y + step, strongest) - here(candidate, y + step, weakest);
                     if (here > most) {
                         most = here;

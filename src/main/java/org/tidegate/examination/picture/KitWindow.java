@@ -14,10 +14,9 @@ import org.tidegate.rules.Protocol.LinePlace;
  *
  * @param box with the sample end at 0 once the body is turned, where it is to be
  * @param turned whether the sample end is the outline's other one
- * @param control whether the control line is among the lines
  * @param quality 0–1
  */
-record KitWindow(Body.Box box, boolean turned, boolean control, double quality) {
+record KitWindow(Body.Box box, boolean turned, double quality) {
 
     /** How far the lines may be off the kit's places together, as a share of the length, since no outline is exact; a lonely test line less. */
     private static final double OFF = 0.05;
@@ -44,8 +43,6 @@ record KitWindow(Body.Box box, boolean turned, boolean control, double quality) 
     private static final double FOR_PLACE = 6;
     private static final double FOR_CONTRADICTION = 0.8;
 
-    private static final String CONTROL = "C";
-
     private record Guess(KitWindow window, double worth) {}
 
     /**
@@ -68,7 +65,7 @@ record KitWindow(Body.Box box, boolean turned, boolean control, double quality) 
     /** That this bar is that line. */
     private static Optional<Guess> guess(
             Bar bar, LinePlace line, List<Bar> bars, CassetteShape shape, boolean turned, double wellAt) {
-        boolean control = line.name().equals(CONTROL);
+        boolean control = line.isControl();
         double shift = bar.at() - place(line, shape);
         double sampleEnd = turned ? -wellAt : wellAt;
         if (Math.abs(shift) > (control ? OFF : OFF_ALONE) || !control && sampleEnd < PLAIN) {
@@ -109,7 +106,6 @@ record KitWindow(Body.Box box, boolean turned, boolean control, double quality) 
                 new Body.Box(
                         shape.windowFrom() + shift, middle - height / 2, shape.windowTo() + shift, middle + height / 2),
                 turned,
-                control,
                 quality);
     }
 

@@ -62,7 +62,6 @@ class DyeBarsTest {
         line(DYE, place("C"), 0.28, 0.72);
         assertThat(window(0)).hasValueSatisfying(w -> {
             assertThat(w.turned()).isFalse();
-            assertThat(w.control()).isTrue();
             assertThat(w.box().fromU()).isCloseTo(shape.windowFrom(), within(0.01));
         });
         fill(Color.WHITE, 0, LENGTH);
@@ -76,8 +75,8 @@ class DyeBarsTest {
         line(DYE, place("T"), 0.28, 0.72);
         assertThat(window(0)).isEmpty();
         assertThat(window(1)).hasValueSatisfying(w -> {
-            assertThat(w.control()).isFalse();
             assertThat(w.turned()).isFalse();
+            assertThat(w.box().fromU()).isCloseTo(shape.windowFrom(), within(0.01));
         });
     }
 
