@@ -22,6 +22,9 @@ final class Readings {
     /** What it costs to find no test time, or no name. */
     private static final double MISSING = 3.6;
 
+    /** What it costs to find a time that no day fits which was stated with it: last night, at 10 in the morning. */
+    private static final double CONTRADICTION = 12;
+
     private final Line line;
     private final Source source;
     private final Sender sender;
@@ -67,20 +70,27 @@ final class Readings {
         }
         Optional<ClockTime> clock = value(parts, Field.TIME, ClockTime.class);
         if (clock.isEmpty()) {
-            if (doubtfulAlone(parts.get(Field.NAME))) {
-                parts.remove(Field.NAME);
-            }
-            return List.of(draft(parts, Optional.empty(), whole.cost() + MISSING));
+            return List.of(timeless(parts, whole.cost() + MISSING));
         }
-        return resolver
-                .resolve(
-                        clock.get(),
-                        value(parts, Field.DATE, StatedDate.class),
-                        value(parts, Field.WEEKDAY, Days.class),
-                        value(parts, Field.PERIOD, Days.class))
-                .stream()
+        List<Resolver.Resolved> days = resolver.resolve(
+                clock.get(),
+                value(parts, Field.DATE, StatedDate.class),
+                value(parts, Field.WEEKDAY, Days.class),
+                value(parts, Field.PERIOD, Days.class));
+        if (days.isEmpty()) {
+            parts.remove(Field.TIME);
+            return List.of(timeless(parts, whole.cost() + MISSING + CONTRADICTION));
+        }
+        return days.stream()
                 .map(r -> draft(parts, Optional.of(r.wall()), whole.cost() + r.cost()))
                 .toList();
+    }
+
+    private Draft timeless(Map<Field, Candidate> parts, double cost) {
+        if (doubtfulAlone(parts.get(Field.NAME))) {
+            parts.remove(Field.NAME);
+        }
+        return draft(parts, Optional.empty(), cost);
     }
 
     private static Draft draft(Map<Field, Candidate> parts, Optional<LocalDateTime> time, double cost) {

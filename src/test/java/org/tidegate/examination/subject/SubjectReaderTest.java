@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.Instant;
 import java.time.LocalDateTime;
+import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -115,12 +116,34 @@ class SubjectReaderTest {
         assertThat(read(subject, "", "06:00").get(0).readable()).isFalse();
     }
 
+    /** Found by the fuzz target: "last night", and the only time in the line is one of the morning. */
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "hier soir  fatto stamattina ore 10:51 sig.ra Novella Guarna\uc138\ub77c 5\uc6d4 6\uc77c",
+                "hier soir matin 10:51 Novella Guarna",
+                "last night this morning 10:51 Novella Guarna"
+            })
+    void aTimeThatTheDayContradictsIsReadAsMissingAndTheLineStillAnswered(String subject) {
+        List<SubjectReading> readings = READER.read(new StatedText(
+                Optional.of(subject),
+                "",
+                Optional.of(subject),
+                Optional.of(subject),
+                Instant.parse("2026-05-04T09:00:00Z")));
+        assertThat(readings)
+                .isNotEmpty()
+                .allSatisfy(
+                        r -> assertThat(r.readable() || !r.problems().isEmpty()).isTrue());
+        assertThat(readings.get(0).name()).isPresent();
+    }
+
     @Test
     void aMegabyteOfNoiseIsReadWithinBounds() {
         assertThat(read("9:1 ".repeat(250_000), "", "06:00")).isNotEmpty();
     }
 
-    private static java.util.List<SubjectReading> read(String subject, String body, String receivedUtc) {
+    private static List<SubjectReading> read(String subject, String body, String receivedUtc) {
         Instant received = Instant.parse("2026-05-04T" + receivedUtc + ":00Z");
         return READER.read(new StatedText(Optional.of(subject), body, Optional.empty(), Optional.empty(), received));
     }
