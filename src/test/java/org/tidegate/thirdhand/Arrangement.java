@@ -34,7 +34,8 @@ record Arrangement(Support support, List<Placed> flat, List<Placed> things, List
 
     /** Puts a thing below those that are there already. */
     Arrangement withFirst(Placed thing) {
-        return new Arrangement(support, flat, Stream.concat(Stream.of(thing), things.stream()).toList(), over);
+        return new Arrangement(
+                support, flat, Stream.concat(Stream.of(thing), things.stream()).toList(), over);
     }
 
     Arrangement withFlat(Placed sheet) {

@@ -19,8 +19,8 @@ record Camera(int width, int height, double focal, Vector place, Vector forward,
      */
     static Camera at(
             int width, int height, double focal, double distance, Placed.Spot aim, double tilt, double towards) {
-        Vector back = new Vector(
-                Math.sin(tilt) * Math.cos(towards), Math.sin(tilt) * Math.sin(towards), Math.cos(tilt));
+        Vector back =
+                new Vector(Math.sin(tilt) * Math.cos(towards), Math.sin(tilt) * Math.sin(towards), Math.cos(tilt));
         Vector place = new Vector(aim.x(), aim.y(), 0).plus(back, distance);
         Vector forward = new Vector(-back.x(), -back.y(), -back.z());
         Vector right = new Vector(1, 0, 0).plus(forward, -forward.x()).unit();
@@ -32,8 +32,7 @@ record Camera(int width, int height, double focal, Vector place, Vector forward,
     Pixel project(double x, double y, double z) {
         Vector to = new Vector(x, y, z).plus(place, -1);
         double deep = to.dot(forward);
-        return new Pixel(
-                width / 2.0 + focal * to.dot(right) / deep, height / 2.0 + focal * to.dot(down) / deep);
+        return new Pixel(width / 2.0 + focal * to.dot(right) / deep, height / 2.0 + focal * to.dot(down) / deep);
     }
 
     boolean sees(Pixel pixel, double margin) {

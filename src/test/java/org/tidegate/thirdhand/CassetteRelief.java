@@ -27,7 +27,9 @@ record CassetteRelief(CassetteForm form) {
 
     private double tray(double u, double v, double z) {
         double rim = Distances.roundedBox(u, v, form.length / 2 - 3.2, form.width / 2 - 3.2, form.corner);
-        return z * 0.72 + form.thick * 0.28 * Curves.step(0.5, -0.9, rim) - 0.5 * Curves.step(1.2, 0.6, Math.abs(rim - 1.5));
+        return z * 0.72
+                + form.thick * 0.28 * Curves.step(0.5, -0.9, rim)
+                - 0.5 * Curves.step(1.2, 0.6, Math.abs(rim - 1.5));
     }
 
     /** The felt tip that is held into the sample. */

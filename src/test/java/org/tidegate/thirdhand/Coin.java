@@ -30,16 +30,13 @@ final class Coin extends Prop {
             return Double.NaN;
         }
         double rim = r > radius - 1 ? 0.15 : 0;
-        double relief = r < radius * 0.75
-                ? 0.25 * Curves.step(0.5, 0.6, Noise.rough(u * 0.35, v * 0.35, seed, 3))
-                : 0;
+        double relief = r < radius * 0.75 ? 0.25 * Curves.step(0.5, 0.6, Noise.rough(u * 0.35, v * 0.35, seed, 3)) : 0;
         return size.height() - 0.2 + rim + relief - 0.3 * Curves.step(radius - 0.4, radius, r);
     }
 
     @Override
     public Rgb finish(double u, double v, Rgb painted) {
-        return metal(Distances.length(u, v) < halfLength() * 0.72)
-                .times(0.8 + 0.3 * Noise.at(u * 0.7, v * 0.7, seed));
+        return metal(Distances.length(u, v) < halfLength() * 0.72).times(0.8 + 0.3 * Noise.at(u * 0.7, v * 0.7, seed));
     }
 
     /** Copper, or brass and nickel one within the other. */

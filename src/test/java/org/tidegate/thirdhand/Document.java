@@ -32,7 +32,8 @@ final class Document implements Thing {
         Color ink = draws.oneOf(Inks.NIGHT, new Color(30, 30, 60), new Color(50, 35, 30));
         bow = draws.between(-0.5, 0.5);
         gloss = kind.passport() ? draws.between(0.2, 0.7) : draws.between(0.45, 0.93);
-        page = new DocumentPage(draws, kind, mirrored, background, new PersonFields(Holder.drawn(draws), background, ink));
+        page = new DocumentPage(
+                draws, kind, mirrored, background, new PersonFields(Holder.drawn(draws), background, ink));
     }
 
     DocumentKind kind() {
@@ -144,8 +145,7 @@ final class Document implements Thing {
         p.clip(new Rectangle2D.Double(0, 0, kind.width, kind.height));
         page.paintOpposite(p);
         p.dispose();
-        g.setPaint(Gradients.upright(
-                -6, 6, new Color(0, 0, 0, 0), new Color(0, 0, 0, 110), new Color(0, 0, 0, 0)));
+        g.setPaint(Gradients.upright(-6, 6, new Color(0, 0, 0, 0), new Color(0, 0, 0, 110), new Color(0, 0, 0, 0)));
         g.fill(new Rectangle2D.Double(-kind.width / 2, -6, kind.width, 12));
     }
 }

@@ -12,8 +12,7 @@ import java.awt.geom.RoundRectangle2D;
  *
  * @param mirrored whether the portrait is on the right
  */
-record DocumentPage(
-        Draws draws, DocumentKind kind, boolean mirrored, SecurityPrint background, PersonFields fields) {
+record DocumentPage(Draws draws, DocumentKind kind, boolean mirrored, SecurityPrint background, PersonFields fields) {
 
     void paint(Graphics2D g) {
         background.paint(g, draws, kind.width, kind.height);

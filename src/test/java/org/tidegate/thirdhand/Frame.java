@@ -48,7 +48,8 @@ record Frame(float[] values, int width, int height) {
         int[] pixels = ((DataBufferInt) image.getRaster().getDataBuffer()).getData();
         IntStream.range(0, width * height)
                 .parallel()
-                .forEach(k -> pixels[k] = code(values[3 * k]) << 16 | code(values[3 * k + 1]) << 8 | code(values[3 * k + 2]));
+                .forEach(k ->
+                        pixels[k] = code(values[3 * k]) << 16 | code(values[3 * k + 1]) << 8 | code(values[3 * k + 2]));
         return image;
     }
 

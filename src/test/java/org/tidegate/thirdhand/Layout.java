@@ -118,8 +118,8 @@ final class Layout {
     }
 
     private boolean fits(Placed sheet, double gap) {
-        boolean shown = !arrangement.held()
-                || Sight.hidden(sheet, 1, arrangement.flat(), (spot, height) -> false) < 0.25;
+        boolean shown =
+                !arrangement.held() || Sight.hidden(sheet, 1, arrangement.flat(), (spot, height) -> false) < 0.25;
         return shown && arrangement.free(sheet, gap);
     }
 
@@ -145,10 +145,14 @@ final class Layout {
     }
 
     List<Placed> cassettes() {
-        return arrangement.things().stream().filter(p -> p.thing() instanceof Cassette).toList();
+        return arrangement.things().stream()
+                .filter(p -> p.thing() instanceof Cassette)
+                .toList();
     }
 
     Optional<Placed> document() {
-        return arrangement.things().stream().filter(p -> p.thing() instanceof Document).findFirst();
+        return arrangement.things().stream()
+                .filter(p -> p.thing() instanceof Document)
+                .findFirst();
     }
 }

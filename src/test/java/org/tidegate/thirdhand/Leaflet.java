@@ -24,8 +24,8 @@ final class Leaflet extends Prop {
     /** Folded along v in thirds and along u in the middle. */
     @Override
     public double height(double u, double v) {
-        double folds = 1.2 * Math.max(0, 1 - Math.abs(Math.abs(u) - size.length() / 6) / 5)
-                + Math.max(0, 1 - Math.abs(v) / 5);
+        double folds =
+                1.2 * Math.max(0, 1 - Math.abs(Math.abs(u) - size.length() / 6) / 5) + Math.max(0, 1 - Math.abs(v) / 5);
         return size.height() + folds + Noise.rough(u * 0.02, v * 0.02, seed, 2);
     }
 

@@ -26,8 +26,7 @@ final class LightMap {
         int wide = w / step + 1;
         int tall = h / step + 1;
         seen = Grid.of(wide, tall, this::seen).averaged(lamp.large() ? 2 : 1);
-        field = Grid.of(
-                wide, tall, (i, j) -> light.field(relief.tableX(i * step), relief.tableY(j * step)));
+        field = Grid.of(wide, tall, (i, j) -> light.field(relief.tableX(i * step), relief.tableY(j * step)));
         open = open(wide, tall);
     }
 
@@ -47,8 +46,7 @@ final class LightMap {
     }
 
     private Grid open(int wide, int tall) {
-        Grid low = Grid.of(
-                wide, tall, (i, j) -> Math.min(relief.heights().nearest(i * step, j * step), CORNER_HEIGHT));
+        Grid low = Grid.of(wide, tall, (i, j) -> Math.min(relief.heights().nearest(i * step, j * step), CORNER_HEIGHT));
         double cells = relief.scale() / step;
         Grid near = low.blurred((int) Math.max(1, cells));
         Grid far = low.blurred((int) Math.max(1, 4 * cells));
@@ -88,7 +86,10 @@ final class LightMap {
         while (z < ceiling.top()) {
             int i = (int) x;
             int j = (int) y;
-            if (i < 0 || j < 0 || i >= relief.heights().width() || j >= relief.heights().height()) {
+            if (i < 0
+                    || j < 0
+                    || i >= relief.heights().width()
+                    || j >= relief.heights().height()) {
                 return true;
             }
             boolean above = ceiling.over(i, j) < z;

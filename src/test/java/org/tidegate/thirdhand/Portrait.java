@@ -45,8 +45,8 @@ final class Portrait {
         g.translate(left, top);
         g.scale(width, height);
         Rectangle2D all = new Rectangle2D.Double(0, 0, 1, 1);
-        g.setPaint(Gradients.along(
-                0, 0, 1, 1, colours.ground(), colours.ground().darker()));
+        g.setPaint(
+                Gradients.along(0, 0, 1, 1, colours.ground(), colours.ground().darker()));
         g.fill(all);
         if (longHair) {
             hairBehind(g);

@@ -39,11 +39,7 @@ final class Relief {
         int width = (int) (bounds.width() * scale) + 2;
         int height = (int) (bounds.height() * scale) + 2;
         Relief relief = new Relief(
-                bounds,
-                scale,
-                Grid.empty(width, height),
-                new float[3 * width * height],
-                new byte[width * height]);
+                bounds, scale, Grid.empty(width, height), new float[3 * width * height], new byte[width * height]);
         IntStream.range(0, height).parallel().forEach(j -> {
             for (int i = 0; i < width; i++) {
                 Surface s = support.at(relief.tableX(i), relief.tableY(j));

@@ -82,8 +82,7 @@ final class Scene {
     private void tellSize(Cassette cassette) {
         story.add(Story.format(
                 "cassette %.0fpx long; line %.1fpx wide",
-                cassette.form().length * view.scale(),
-                cassette.lineWidth() * view.scale()));
+                cassette.form().length * view.scale(), cassette.lineWidth() * view.scale()));
     }
 
     /** 0 without a zone. */
@@ -109,7 +108,10 @@ final class Scene {
     /** The light that the camera sees; adds to the story. */
     Frame light() {
         Light light = new Light(
-                new Draws(layout.lightSeed()), view.span(), view.middle().x(), view.middle().y());
+                new Draws(layout.lightSeed()),
+                view.span(),
+                view.middle().x(),
+                view.middle().y());
         story.add(light.story());
         return new Renderer(relief().softened(), light, view.camera()).render();
     }

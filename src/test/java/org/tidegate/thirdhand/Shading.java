@@ -58,8 +58,7 @@ final class Shading {
         if (!phone) {
             return 1;
         }
-        double edge = Distances.roundedBox(
-                x - phoneX, y - phoneY, phoneSize * 1.2, phoneSize * 0.7, phoneSize * 0.3);
+        double edge = Distances.roundedBox(x - phoneX, y - phoneY, phoneSize * 1.2, phoneSize * 0.7, phoneSize * 0.3);
         return 1 - 0.75 * (1 - Curves.step(-phoneSoft, phoneSoft, edge));
     }
 }

@@ -28,7 +28,8 @@ final class Sight {
                 Placed.Spot spot = placed.world(
                         area.getCenterX() + i / (2.0 * ALONG) * area.getWidth(),
                         area.getCenterY() + j / (2.0 * ACROSS) * area.getHeight());
-                boolean lost = frame.misses(spot, placed.base()) || above.stream().anyMatch(p -> p.covers(spot));
+                boolean lost =
+                        frame.misses(spot, placed.base()) || above.stream().anyMatch(p -> p.covers(spot));
                 hidden += lost ? 1 : 0;
             }
         }

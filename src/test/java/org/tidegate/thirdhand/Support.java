@@ -62,15 +62,15 @@ final class Support {
         double value = draws.between(0.25, 0.9);
         Rgb first =
                 switch (kind) {
-                    case WOOD, BAMBOO -> Rgb.ofHsv(
-                            draws.between(0.06, 0.1), draws.between(0.25, 0.6), draws.between(0.6, 0.88));
-                    case DARK_WOOD -> Rgb.ofHsv(
-                            draws.between(0.03, 0.08), draws.between(0.45, 0.75), draws.between(0.25, 0.45));
+                    case WOOD, BAMBOO ->
+                        Rgb.ofHsv(draws.between(0.06, 0.1), draws.between(0.25, 0.6), draws.between(0.6, 0.88));
+                    case DARK_WOOD ->
+                        Rgb.ofHsv(draws.between(0.03, 0.08), draws.between(0.45, 0.75), draws.between(0.25, 0.45));
                     case BLACK_GLASS -> Rgb.ofHsv(0.6, 0.1, draws.between(0.06, 0.2));
-                    case WHITE_DESK, MARBLE, KITCHEN_TOWEL, TILES -> Rgb.ofHsv(
-                            draws.between(0.05, 0.15), draws.between(0, 0.06), draws.between(0.85, 0.96));
-                    case NEWSPAPER, LEAFLET, PALM -> Rgb.ofHsv(
-                            draws.between(0.06, 0.12), 0.08, draws.between(0.5, 0.9));
+                    case WHITE_DESK, MARBLE, KITCHEN_TOWEL, TILES ->
+                        Rgb.ofHsv(draws.between(0.05, 0.15), draws.between(0, 0.06), draws.between(0.85, 0.96));
+                    case NEWSPAPER, LEAFLET, PALM ->
+                        Rgb.ofHsv(draws.between(0.06, 0.12), 0.08, draws.between(0.5, 0.9));
                     case GRANITE -> Rgb.ofHsv(hue, 0.08, draws.between(0.3, 0.6));
                     default -> Rgb.ofHsv(hue, saturation, value);
                 };

@@ -14,7 +14,8 @@ record Wood(Swatch swatch, double plank) implements Support.Pattern {
         double fine = swatch.noise(x * 0.12, grainY * 4, 9);
         double tone = 0.45 * grain + 0.3 * ring + 0.25 * fine + (own - 0.5) * 0.4;
         double pore = Curves.step(0.78, 0.86, swatch.noise(x * 0.15, grainY * 3, 19));
-        Rgb colour = swatch.first().mix(swatch.second(), Curves.clamp(tone, 0, 1)).times(1 - 0.3 * pore);
+        Rgb colour =
+                swatch.first().mix(swatch.second(), Curves.clamp(tone, 0, 1)).times(1 - 0.3 * pore);
         return Surface.flat(colour.times(gap(y / plank - row)), 0.15 + 0.45 * swatch.extra());
     }
 

@@ -51,11 +51,9 @@ final class Zone {
         String birth = date(draws, 40, 99);
         String expiry = date(draws, 26, 36);
         String first = filled("I<" + holder.state() + withDigit(holder.number()), CARD_LINE);
-        String second =
-                withDigit(birth) + sex(draws) + withDigit(expiry) + filled(holder.state(), 14);
+        String second = withDigit(birth) + sex(draws) + withDigit(expiry) + filled(holder.state(), 14);
         String all = first.substring(5) + second.substring(0, 7) + second.substring(8, 15) + second.substring(18, 29);
-        return List.of(
-                first, second + checkDigit(all), filled(holder.surname() + "<<" + holder.given(), CARD_LINE));
+        return List.of(first, second + checkDigit(all), filled(holder.surname() + "<<" + holder.given(), CARD_LINE));
     }
 
     private static String withDigit(String text) {
@@ -74,8 +72,6 @@ final class Zone {
     private static String date(Draws draws, int fromYear, int beforeYear) {
         return Story.format(
                 "%02d%02d%02d",
-                fromYear + draws.below(beforeYear - fromYear),
-                1 + draws.below(12),
-                1 + draws.below(28));
+                fromYear + draws.below(beforeYear - fromYear), 1 + draws.below(12), 1 + draws.below(28));
     }
 }
