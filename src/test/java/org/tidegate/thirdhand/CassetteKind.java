@@ -31,6 +31,9 @@ enum CassetteKind {
 
     /** Whether it is a plain plate with a pressed edge, as the cheap makes are. */
     boolean plate() {
-        return ordinal() < TRAY.ordinal();
+        return switch (this) {
+            case SLIM, BROAD, WAIST, ROUND_ENDS -> true;
+            default -> false;
+        };
     }
 }

@@ -19,10 +19,12 @@ enum Lettering {
     private static final int OUTLINE_SIZE = 100;
     private static final FontRenderContext UNHINTED = new FontRenderContext(null, true, true);
 
-    private final Font font;
+    private final String family;
+    private final int style;
 
     Lettering(String family, int style) {
-        font = new Font(family, style, OUTLINE_SIZE);
+        this.family = family;
+        this.style = style;
     }
 
     /**
@@ -36,12 +38,16 @@ enum Lettering {
 
     /** Writes squeezed or stretched to a width, mm. */
     void fit(Graphics2D g, String text, double size, double x, double y, double width) {
-        double natural = font.getStringBounds(text, UNHINTED).getWidth();
+        double natural = font().getStringBounds(text, UNHINTED).getWidth();
         write(g, text, x, y, width / natural, size / OUTLINE_SIZE);
     }
 
+    private Font font() {
+        return new Font(family, style, OUTLINE_SIZE);
+    }
+
     private void write(Graphics2D g, String text, double x, double y, double scaleX, double scaleY) {
-        Shape outline = font.createGlyphVector(UNHINTED, text).getOutline();
+        Shape outline = font().createGlyphVector(UNHINTED, text).getOutline();
         AffineTransform place = AffineTransform.getTranslateInstance(x, y);
         place.scale(scaleX, scaleY);
         g.fill(place.createTransformedShape(outline));

@@ -55,6 +55,7 @@ final class Phone {
         whiteError = whiteError(draws);
         hazy = draws.chance(0.05);
         tell("hazy lens", hazy);
+        story.add("q" + Math.round(quality * 100));
     }
 
     private void tell(String words, boolean so) {

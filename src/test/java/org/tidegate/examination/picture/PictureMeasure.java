@@ -4,12 +4,14 @@ import java.util.List;
 import java.util.stream.LongStream;
 import org.tidegate.otherhand.OtherHand;
 import org.tidegate.render.TestScene;
+import org.tidegate.thirdhand.ThirdHand;
 
 /**
  * How often the finders are right on rendered pictures, a quarter of them with a test line:
- * {@code java -cp target/classes:target/test-classes:… org.tidegate.examination.picture.PictureMeasure [pictures] [first seed] [tuning|other]}, 2,000
+ * {@code java -cp target/classes:target/test-classes:… org.tidegate.examination.picture.PictureMeasure [pictures] [first seed] [tuning|other|third]}, 2,000
  * unless said, with settings from the ranges kept back unless {@code tuning} is said. {@code other} takes the pictures of {@link OtherHand} instead, whose
- * author knew neither the finders nor the pictures they were tuned on; seeds 1 to 1300 have since been looked at. What went wrong is told by seed.
+ * author knew neither the finders nor the pictures they were tuned on; seeds 1 to 1300 have since been looked at.
+ * {@code third} takes those of {@link ThirdHand} in the same way. What went wrong is told by seed.
  */
 public final class PictureMeasure {
 
@@ -27,14 +29,20 @@ public final class PictureMeasure {
             LongStream.range(from, Math.min(from + BATCH, first + pictures))
                     .parallel()
                     .forEach(seed -> {
-                        List<String> wrong = mode.equals("other")
-                                ? tally.add(OtherHand.picture(seed))
-                                : tally.add(TestScene.draw(seed, !mode.equals("tuning"), seed % 4 == 0));
+                        List<String> wrong = add(tally, mode, seed);
                         if (!wrong.isEmpty()) {
                             System.out.println(seed + ": " + wrong);
                         }
                     });
             System.out.println(tally);
         }
+    }
+
+    private static List<String> add(SceneTally tally, String mode, long seed) {
+        return switch (mode) {
+            case "other" -> tally.add(OtherHand.picture(seed));
+            case "third" -> tally.add(ThirdHand.picture(seed));
+            default -> tally.add(TestScene.draw(seed, !mode.equals("tuning"), seed % 4 == 0));
+        };
     }
 }

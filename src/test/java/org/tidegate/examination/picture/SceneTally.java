@@ -9,9 +9,13 @@ import org.tidegate.otherhand.OtherHand;
 import org.tidegate.otherhand.Truth;
 import org.tidegate.render.TestScene;
 import org.tidegate.rules.Rules;
+import org.tidegate.thirdhand.ThirdHand;
 
 /** How often the finders are right on rendered pictures. */
 final class SceneTally {
+
+    /** Contrast of a line below which nothing is asked of the finders. */
+    private static final double FAINT = 0.1;
 
     private final SceneFinder finder;
     int pictures;
@@ -31,23 +35,55 @@ final class SceneTally {
         finder = new SceneFinder(rules.protocols(), rules.pictures(), ZoneReader.NONE);
     }
 
+    /** What is told of a test line; without a word, it counts neither way. */
+    private enum Test {
+        LINED,
+        BLANK,
+        UNTOLD;
+
+        static Test of(boolean line) {
+            return line ? LINED : BLANK;
+        }
+    }
+
     /**
      * What a picture shows.
      *
+     * @param control whether its cassettes have a control line that should be found
      * @param test whether its cassettes have a test line
      */
-    private record Shown(int cassettes, boolean document, boolean test, String line) {}
+    private record Shown(int cassettes, boolean document, boolean control, Test test, String line) {}
 
     /** @return what went wrong, in words */
     List<String> add(TestScene truth) {
-        Shown shown = new Shown(truth.cassettes(), truth.document(), truth.test() > 0, "T of " + truth.test());
+        Shown shown =
+                new Shown(truth.cassettes(), truth.document(), true, Test.of(truth.test() > 0), "T of " + truth.test());
         return add(shown, finder.read(FinePicture.of(truth.image())));
     }
 
     /** @return what went wrong, in words */
     List<String> add(OtherHand.Picture picture) {
         Truth truth = picture.truth();
-        Shown shown = new Shown(truth.cassettes(), truth.document(), truth.lined(), "T of " + truth.testContrast());
+        Shown shown = new Shown(
+                truth.cassettes(), truth.document(), true, Test.of(truth.lined()), "T of " + truth.testContrast());
+        return add(shown, finder.read(FinePicture.of(picture.image())));
+    }
+
+    /**
+     * The test line counts on pictures of one cassette only: on several, the truth tells that of the first. A control line they
+     * all have, unless the first has none.
+     *
+     * @return what went wrong, in words
+     */
+    List<String> add(ThirdHand.Picture picture) {
+        org.tidegate.thirdhand.Truth truth = picture.truth();
+        Test test = truth.test() >= FAINT ? Test.LINED : truth.test() == 0 ? Test.BLANK : Test.UNTOLD;
+        Shown shown = new Shown(
+                truth.cassettes(),
+                truth.document(),
+                truth.control() > FAINT,
+                truth.cassettes() == 1 ? test : Test.UNTOLD,
+                "T of " + truth.test());
         return add(shown, finder.read(FinePicture.of(picture.image())));
     }
 
@@ -76,14 +112,22 @@ final class SceneTally {
     }
 
     private void lines(CassetteFinding cassette, Shown truth, List<String> wrong) {
-        boolean tested = truth.test();
         boolean test = present(cassette, "T");
-        cassettesFound++;
-        controlRight += right(present(cassette, "C"), "C missed " + cassette.lines(), wrong);
-        lined += tested ? 1 : 0;
-        linedFound += tested ? right(test, truth.line() + " missed " + cassette.lines(), wrong) : 0;
-        blank += tested ? 0 : 1;
-        blankFalse += tested ? 0 : 1 - right(!test, "no T there " + cassette.lines(), wrong);
+        if (truth.control()) {
+            cassettesFound++;
+            controlRight += right(present(cassette, "C"), "C missed " + cassette.lines(), wrong);
+        }
+        switch (truth.test()) {
+            case LINED -> {
+                lined++;
+                linedFound += right(test, truth.line() + " missed " + cassette.lines(), wrong);
+            }
+            case BLANK -> {
+                blank++;
+                blankFalse += 1 - right(!test, "no T there " + cassette.lines(), wrong);
+            }
+            case UNTOLD -> {}
+        }
     }
 
     private static int right(boolean right, String words, List<String> wrong) {
