@@ -27,6 +27,9 @@ final class March {
         double t = (z - from.z()) / ray.z();
         x = relief.cellX(from.x() + t * ray.x());
         y = relief.cellY(from.y() + t * ray.y());
+        lastX = x;
+        lastY = y;
+        lastZ = z;
         dx = ray.x() / flat;
         dy = ray.y() / flat;
         fall = ray.z() / flat / relief.scale();
