@@ -188,8 +188,7 @@ record Body(Quad outline, Box window, double windowQuality, double well, boolean
     }
 
     private static double windowQuality(Region r, Surface s) {
-        double fill = (Hull.area(r.hull()) + r.width() + r.height()) / ((r.width() + 1.0) * (r.height() + 1.0));
-        return windowShape(Seen.of(r, 0), s) * within(fill, 0.8, 0.92, 2, 3);
+        return windowShape(Seen.of(r, 0), s) * within(r.fill(), 0.8, 0.92, 2, 3);
     }
 
     private static double windowShape(Seen r, Surface s) {

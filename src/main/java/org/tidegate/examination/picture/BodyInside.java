@@ -14,8 +14,8 @@ record BodyInside(Surface surface, List<Region> features) {
 
     private static final int LENGTH = 340;
     private static final double[] STANDS_OUT = {0.05, 0.09, 0.15, 0.25};
-    private static final double MARGIN = 0.07;
-    private static final int LEAST_AREA = 12;
+    static final double MARGIN = 0.07;
+    static final int LEAST_AREA = 12;
 
     /** Less is no well. */
     private static final double DOUBTFUL = 0.2;
@@ -61,11 +61,10 @@ record BodyInside(Surface surface, List<Region> features) {
         }
         double breadth = (double) r.height() / surface.height();
         double aspect = (double) r.width() / r.height();
-        double fill = (Hull.area(r.hull()) + r.width() + r.height()) / ((r.width() + 1.0) * (r.height() + 1.0));
         double offMiddle = Math.abs((r.top() + r.bottom() + 1) / 2.0 / surface.height() - 0.5);
         return Body.within(breadth, 0.18, 0.26, 0.7, 0.85)
                 * Body.within(aspect, 0.6, 0.8, 1.8, 2.3)
-                * Body.within(fill, 0.66, 0.74, 0.9, 0.96)
+                * Body.within(r.fill(), 0.66, 0.74, 0.9, 0.96)
                 * Body.within(offMiddle, -1, -0.5, 0.1, 0.22);
     }
 }

@@ -7,29 +7,26 @@ import org.tidegate.rules.Protocol;
 /**
  * Something that may be a cassette. Several may be drafts of one body, of which each saw something better.
  *
- * @param ownParts what was seen of window, well and lines, 0–1
- * @param parts the same by any draft of the body
- * @param likeness how much surface, membrane and proportions are a cassette's, 0–1
+ * @param parts what was seen of window, well and lines, 0–1
+ * @param likeness how much surface, membrane and proportions are the kit's, 0–1
+ * @param signs what speaks for it being a cassette
  */
 record CassetteCandidate(
-        Body body, Protocol kit, Map<String, Line> lines, double ownParts, double parts, double likeness) {
+        Body body, Protocol kit, Map<String, Line> lines, double parts, double likeness, CassetteSigns signs) {
 
     /** Shared part from which two lie in one place. */
     private static final double OVERLAP = 0.3;
 
     private static final double TINY = 0.5;
 
-    /** Shared part and likeness in area from which two outlines are drafts of one body, so that what either saw of its parts counts for both. */
+    /** Shared part and likeness in area from which two outlines are drafts of one body, of which one may tell the lines better and the other the outline. */
     private static final double SAME_BODY = 0.85;
 
     private static final double SAME_AREA = 0.7;
 
+    /** Probability that it is a cassette. */
     double confidence() {
-        return parts * (0.4 + 0.6 * likeness);
-    }
-
-    CassetteCandidate with(double otherParts) {
-        return new CassetteCandidate(body, kit, lines, ownParts, Math.max(parts, otherParts), likeness);
+        return signs.likelihood();
     }
 
     boolean isDraftOf(CassetteCandidate other) {
@@ -42,7 +39,7 @@ record CassetteCandidate(
     /** How plainly its own parts were seen, whatever others saw. */
     double clarity() {
         double noise = lines.values().stream().mapToDouble(Line::noise).min().orElse(0);
-        return ownParts * (1 + body.own()) * (1 + likeness) / 4 - noise;
+        return parts * (1 + body.own()) * (2 + likeness) / 6 - noise;
     }
 
     /** How little else than the body its outline takes in, and how much of the body. */

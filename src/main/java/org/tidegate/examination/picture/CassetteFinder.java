@@ -9,7 +9,6 @@ import java.util.function.BiFunction;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
 import org.tidegate.finding.PictureFinding.CassetteFinding;
-import org.tidegate.finding.PictureFinding.Line;
 import org.tidegate.rules.PictureRules;
 import org.tidegate.rules.Protocol;
 import org.tidegate.rules.Protocol.CassetteShape;
@@ -29,23 +28,12 @@ public final class CassetteFinder {
     private static final int GLANCE = 85;
 
     /** Nothing better is looked for in the place of such a one. */
-    private static final double CERTAIN = 0.94;
+    private static final double CERTAIN = 0.98;
 
     /** As plainly as that, so that no other draft tells its lines better. */
     private static final double CLEAR = 0.96;
 
-    /** How surely a well must be seen beside a line whose body has no outline of its own. */
-    private static final double PLAIN_WELL = 0.55;
-
-    private static final double SURE = 0.75;
-
-    /** Unrest along a strip from which on it is print. */
-    private static final double CALM = 0.02;
-
     private static final double BORDER = 3;
-
-    /** Share of its weakest side along which the outline must be seen, where no well was. */
-    private static final double OUTLINED = 0.85;
 
     private record Glance(QuadSearch.Found found, Surface surface) {}
 
@@ -76,7 +64,13 @@ public final class CassetteFinder {
         return new CassetteFinder(image, kits, rules).among(quads);
     }
 
-    private List<CassetteFinding> among(List<QuadSearch.Found> quads) {
+    /** All that was looked at, the likeliest first. */
+    static List<CassetteCandidate> candidates(
+            Pixels image, List<QuadSearch.Found> quads, List<Protocol> kits, PictureRules rules) {
+        return new CassetteFinder(image, kits, rules).candidates(quads);
+    }
+
+    private List<CassetteCandidate> candidates(List<QuadSearch.Found> quads) {
         List<CassetteCandidate> candidates = new ArrayList<>();
         Stream.concat(
                         elongated(fromInside(RingSearch::in)),
@@ -86,11 +80,16 @@ public final class CassetteFinder {
                 .forEach(f -> judge.judge(f).ifPresent(candidates::add));
         lightest(elongated(fromInside(BarSearch::in)))
                 .filter(f -> isOpen(f, candidates))
-                .flatMap(f -> judge.judge(f).stream())
-                .filter(this::isSure)
-                .forEach(candidates::add);
+                .forEach(f -> judge.judge(f).ifPresent(candidates::add));
+        candidates.sort(
+                Comparator.comparingDouble(CassetteCandidate::confidence).reversed());
+        return candidates;
+    }
+
+    private List<CassetteFinding> among(List<QuadSearch.Found> quads) {
+        List<CassetteCandidate> candidates = candidates(quads);
         List<CassetteCandidate> kept = new ArrayList<>();
-        for (CassetteCandidate c : supported(candidates)) {
+        for (CassetteCandidate c : candidates) {
             if (kept.stream().noneMatch(k -> k.covers(c.body().outline()) || c.isTinyBeside(k))) {
                 kept.add(c);
             }
@@ -108,16 +107,6 @@ public final class CassetteFinder {
     private static boolean isOpen(QuadSearch.Found found, List<CassetteCandidate> candidates) {
         return candidates.stream()
                 .noneMatch(c -> c.confidence() >= CERTAIN && c.clarity() >= CLEAR && c.covers(found.quad()));
-    }
-
-    /** Strokes of print have no well beside them, and seldom lie as two lines do within a body's straight edges. */
-    private boolean isSure(CassetteCandidate c) {
-        Pixels small = image.shrunkTo(QuadSearch.SIDE);
-        double seen = SideFit.seen(c.body().outline().scaled(1 / image.scaleOver(small)), small);
-        boolean allLines = c.lines().values().stream().allMatch(Line::present);
-        double noise =
-                c.lines().values().stream().mapToDouble(Line::noise).min().orElse(0);
-        return c.confidence() > SURE && noise < CALM && (c.body().well() > PLAIN_WELL || seen > OUTLINED && allLines);
     }
 
     private static Stream<QuadSearch.Found> elongated(Stream<QuadSearch.Found> found) {
@@ -142,19 +131,6 @@ public final class CassetteFinder {
                 .sorted(Comparator.comparingDouble((Glance g) -> g.surface().white())
                         .reversed())
                 .map(Glance::found);
-    }
-
-    /** An outline from inside knows the window better, one from outside the body: most certain first. */
-    private static List<CassetteCandidate> supported(List<CassetteCandidate> candidates) {
-        return candidates.stream()
-                .map(c -> c.with(candidates.stream()
-                        .filter(c::isDraftOf)
-                        .mapToDouble(CassetteCandidate::parts)
-                        .max()
-                        .orElse(0)))
-                .sorted(Comparator.comparingDouble(CassetteCandidate::confidence)
-                        .reversed())
-                .toList();
     }
 
     private Stream<QuadSearch.Found> fromInside(BiFunction<Pixels, List<CassetteShape>, List<Quad>> search) {

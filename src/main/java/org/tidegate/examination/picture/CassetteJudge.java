@@ -63,28 +63,55 @@ final class CassetteJudge {
     /** Contrast of a line that speaks for a cassette. */
     private static final double PLAIN_LINE = 0.08;
 
+    /**
+     * One way to see what is within an outline.
+     *
+     * @param parts what was seen of window, well and lines, 0–1
+     * @param likeness how much surface, membrane and proportions are the kit's, 0–1
+     */
+    private record Draft(Body body, Protocol kit, Strip strip, Map<String, Line> lines, double parts, double likeness) {
+
+        double quality() {
+            return parts * (0.4 + 0.6 * likeness);
+        }
+
+        /** Lines in their places say more of the window and of the sample end than a rim and wells, which print and handwriting imitate. */
+        boolean isToldByLines() {
+            return body.byLines() && body.windowQuality() > PLAIN_TO_SEE;
+        }
+
+        CassetteCandidate with(CassetteSigns signs) {
+            return new CassetteCandidate(body, kit, lines, parts, likeness, signs);
+        }
+    }
+
     private final Pixels image;
     private final List<Protocol> kits;
     private final PictureRules rules;
-    private final int brightest;
+    private final CassetteSigns.View view;
 
     CassetteJudge(Pixels image, List<Protocol> kits, PictureRules rules) {
         this.image = image;
         this.kits = kits;
         this.rules = rules;
-        this.brightest = image.green(BRIGHTEST);
+        this.view = new CassetteSigns.View(
+                image,
+                image.shrunkTo(QuadSearch.SIDE),
+                image.green(BRIGHTEST),
+                kits.stream().map(Protocol::cassette).distinct().toList());
     }
 
     /** @return empty where it has no window, or where no kit is looked for */
     Optional<CassetteCandidate> judge(QuadSearch.Found found) {
         BodyInside inside = BodyInside.of(found.quad(), image);
-        Stream<CassetteCandidate> byWindow = Body.read(found.quad(), inside, image).stream()
+        Stream<Draft> byWindow = Body.read(found.quad(), inside, image).stream()
                 .flatMap(body -> nearest(body).stream().map(kit -> judged(found, body, kit)));
-        Stream<CassetteCandidate> byLines = kits.stream()
+        Stream<Draft> byLines = kits.stream()
                 .flatMap(kit -> Body.byLines(found.quad(), inside, kit.cassette()).stream()
                         .map(body -> judged(found, body, kit)));
         return Stream.concat(byWindow, byLines)
-                .max(Comparator.comparingDouble(c -> c.confidence() + (isToldByLines(c) ? 1 : 0)));
+                .max(Comparator.comparingDouble(d -> d.quality() + (d.isToldByLines() ? 1 : 0)))
+                .map(d -> d.with(CassetteSigns.of(found, inside, d.strip, d.lines, view)));
     }
 
     /** The kit whose proportions and window place are nearest. */
@@ -116,12 +143,7 @@ final class CassetteJudge {
         return found != null && found.present();
     }
 
-    /** Lines in their places say more of the window and of the sample end than a rim and wells, which print and handwriting imitate. */
-    private static boolean isToldByLines(CassetteCandidate c) {
-        return c.body().byLines() && c.body().windowQuality() > PLAIN_TO_SEE;
-    }
-
-    private CassetteCandidate judged(QuadSearch.Found found, Body seen, Protocol kit) {
+    private Draft judged(QuadSearch.Found found, Body seen, Protocol kit) {
         Body body = upright(seen, kit);
         Strip strip = Strip.in(body, image);
         Map<String, Line> lines = strip.lines(kit.cassette(), rules.lineAt());
@@ -147,13 +169,13 @@ final class CassetteJudge {
                         ? Body.within(
                                 body.own(), body.byLines() && body.well() == 1 ? HALF : Body.CLUTTERED, HELD, 2, 3)
                         : Body.within(body.own(), Body.PAGE, CASSETTE, 2, 3))
-                * Body.within(strip.white() / Math.max(1, brightest), SHADED, LIT, 2, 3)
+                * Body.within(strip.white() / Math.max(1, view.brightest()), SHADED, LIT, 2, 3)
                 * (unmistakable ? 1 : Body.within(strip.lightShare(), PRINTED, MEMBRANE, 2, 3))
                 * (1 - Body.within(noise, CALM, RESTLESS, 2, 3))
                 * Body.within(strongest, -2, -1, DYE, INK)
                 * inPlace(outOfPlace(body, kit.cassette()), unmistakable)
                 * Body.within(aspect, 0.62, 0.72, 1.5, 1.75);
-        return new CassetteCandidate(body, kit, lines, parts, parts, likeness);
+        return new Draft(body, kit, strip, lines, parts, likeness);
     }
 
     /** A hand over one end makes a cassette look shorter, and its window further off. */

@@ -21,6 +21,10 @@ final class DyeBars {
      */
     record Bar(double at, double strength, double fromV, double toV) {
 
+        double height() {
+            return toV - fromV;
+        }
+
         Bar turned() {
             return new Bar(1 - at, strength, 1 - toV, 1 - fromV);
         }

@@ -18,8 +18,11 @@ import org.tidegate.rules.Protocol.LinePlace;
  */
 record KitWindow(Body.Box box, boolean turned, double quality) {
 
-    /** How far the lines may be off the kit's places together, as a share of the length, since no outline is exact; a lonely test line less. */
+    /** How far the lines may be off the kit's places together, as a share of the length, since no outline is exact: with nothing
+     * said, with a well that tells the sample end, and of a lonely test line. A test line taken for a turned control line would be off by more. */
     private static final double OFF = 0.05;
+
+    private static final double OFF_WITH_WELL = 0.075;
 
     private static final double OFF_ALONE = 0.025;
 
@@ -42,6 +45,11 @@ record KitWindow(Body.Box box, boolean turned, double quality) {
     private static final double FOR_WELL = 0.6;
     private static final double FOR_PLACE = 6;
     private static final double FOR_CONTRADICTION = 0.8;
+
+    private static final double FOR_UNLIKE = 0.25;
+
+    /** Height against a test line's from which on a control line looks like a rim, and is surely one. */
+    private static final double[] TALLER = {1.1, 1.4};
 
     private record Guess(KitWindow window, double worth) {}
 
@@ -68,7 +76,8 @@ record KitWindow(Body.Box box, boolean turned, double quality) {
         boolean control = line.isControl();
         double shift = bar.at() - place(line, shape);
         double sampleEnd = turned ? -wellAt : wellAt;
-        if (Math.abs(shift) > (control ? OFF : OFF_ALONE) || !control && sampleEnd < PLAIN) {
+        boolean welled = sampleEnd >= PLAIN;
+        if (Math.abs(shift) > (!control ? OFF_ALONE : welled ? OFF_WITH_WELL : OFF) || !control && !welled) {
             return Optional.empty();
         }
         double strongest = bars.stream().mapToDouble(Bar::strength).max().orElse(0);
@@ -79,8 +88,19 @@ record KitWindow(Body.Box box, boolean turned, double quality) {
         double worth = (control ? CONTROL_SEEN : ALONE)
                 - FOR_PLACE * Math.abs(shift)
                 + FOR_WELL * sampleEnd
+                - (control ? FOR_UNLIKE * unlike(bar, shift, bars, shape) : 0)
                 - (contradicted ? FOR_CONTRADICTION : 0);
         return Optional.of(new Guess(window(bar, shift, shape, turned, control, contradicted), worth));
+    }
+
+    /** How little the bar is like the others that would be lines beside it, if it were the control line: the rim of a window is taller than its lines, and weaker. */
+    private static double unlike(Bar control, double shift, List<Bar> bars, CassetteShape shape) {
+        return bars.stream()
+                .filter(b -> !b.equals(control) && isLine(b.at() - shift, shape))
+                .mapToDouble(b -> Body.within(control.height() / b.height(), TALLER[0], TALLER[1], 10, 20)
+                        + Math.max(0, 1 - control.strength() / b.strength()))
+                .max()
+                .orElse(0);
     }
 
     private static boolean isLine(double at, CassetteShape shape) {
@@ -95,11 +115,11 @@ record KitWindow(Body.Box box, boolean turned, double quality) {
     private static KitWindow window(
             Bar bar, double shift, CassetteShape shape, boolean turned, boolean control, boolean contradicted) {
         double middle = (bar.fromV() + bar.toV()) / 2;
-        double height = bar.toV() - bar.fromV();
+        double height = bar.height();
         double quality = Body.within(bar.strength(), 0.015, 0.05, 2, 3)
                 * Body.within(height / shape.windowWidth(), 0.4, 0.75, 1.2, 1.6)
                 * Body.within(Math.abs(middle - 0.5), -1, -0.5, 0.05, 0.2)
-                * Body.within(Math.abs(shift), -1, -0.5, 0.015, 0.1)
+                * Body.within(Math.abs(shift), -1, -0.5, 0.025, 0.13)
                 * (contradicted ? CONTRADICTED : 1)
                 * (control ? 1 : WITHOUT_CONTROL);
         return new KitWindow(

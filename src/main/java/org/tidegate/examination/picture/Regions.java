@@ -23,6 +23,11 @@ public final class Regions {
         public int height() {
             return bottom - top + 1;
         }
+
+        /** Share of its box that its convex outline fills, 0–1. */
+        double fill() {
+            return (Hull.area(hull) + width() + height()) / ((width() + 1.0) * (height() + 1.0));
+        }
     }
 
     private final int width;
