@@ -35,6 +35,9 @@ public final class CassetteFinder {
 
     private static final double BORDER = 3;
 
+    /** Outlines from inside are four-cornered because they were drawn so: their edges tell how good they are. */
+    private static final double FROM_INSIDE = 0.97;
+
     private record Glance(QuadSearch.Found found, Surface surface) {}
 
     private final Pixels image;
@@ -138,7 +141,7 @@ public final class CassetteFinder {
         double scale = image.scaleOver(small);
         List<CassetteShape> shapes =
                 kits.stream().map(Protocol::cassette).distinct().toList();
-        return search.apply(small, shapes).stream().map(q -> new QuadSearch.Found(q.scaled(scale), 0.9, 1));
+        return search.apply(small, shapes).stream().map(q -> new QuadSearch.Found(q.scaled(scale), FROM_INSIDE, 1));
     }
 
     /** The draft of that body that is best by some measure. */
