@@ -20,10 +20,10 @@ public record PictureRules(
         @Doc("Shorter side in pixels below this is too small to read.")
         int minSide,
 
-        @Doc("Confidence from which a cassette counts as found.")
+        @Doc("Stated probability from which a cassette counts as found, 0–1.")
         double cassetteAt,
 
-        @Doc("Confidence from which an identity document counts as in view.")
+        @Doc("Stated probability from which an identity document counts as in view, 0–1.")
         double documentAt,
 
         @Doc("Line strength from which a line counts as present.")

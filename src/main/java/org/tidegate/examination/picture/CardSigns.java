@@ -42,8 +42,8 @@ record CardSigns(
     /** Share of the variety that more than two colours make in a portrait. */
     private static final double COLOURFUL = 0.3;
 
-    /** Fitted to drawn pictures ({@code FinderFit}). */
-    static final double[] WEIGHTS = {-8.67, 2.23, 2.7, 1.68, 3.14, 0.73, 3.41, 1.58, 1.46};
+    /** Fitted to drawn pictures ({@code FinderFit 120 250 100}). */
+    static final double[] WEIGHTS = {-7.76, 1.82, 2.13, 1.81, 2.62, 0.58, 2.87, 1.27, 1.0};
 
     private record Block(double likeness, Region region) {}
 

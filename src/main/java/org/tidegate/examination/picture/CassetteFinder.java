@@ -42,13 +42,11 @@ public final class CassetteFinder {
 
     private final Pixels image;
     private final List<Protocol> kits;
-    private final PictureRules rules;
     private final CassetteJudge judge;
 
     private CassetteFinder(Pixels image, List<Protocol> kits, PictureRules rules) {
         this.image = image;
         this.kits = kits;
-        this.rules = rules;
         this.judge = new CassetteJudge(image, kits, rules);
     }
 
@@ -64,7 +62,7 @@ public final class CassetteFinder {
 
     static List<CassetteFinding> find(
             Pixels image, List<QuadSearch.Found> quads, List<Protocol> kits, PictureRules rules) {
-        return new CassetteFinder(image, kits, rules).among(quads);
+        return chosen(candidates(image, quads, kits, rules), rules);
     }
 
     /** All that was looked at, the likeliest first. */
@@ -89,8 +87,8 @@ public final class CassetteFinder {
         return candidates;
     }
 
-    private List<CassetteFinding> among(List<QuadSearch.Found> quads) {
-        List<CassetteCandidate> candidates = candidates(quads);
+    /** Of those that lie in one place the likeliest. */
+    static List<CassetteFinding> chosen(List<CassetteCandidate> candidates, PictureRules rules) {
         List<CassetteCandidate> kept = new ArrayList<>();
         for (CassetteCandidate c : candidates) {
             if (kept.stream().noneMatch(k -> k.covers(c.body().outline()) || c.isTinyBeside(k))) {

@@ -41,9 +41,9 @@ record CassetteSigns(
         double line,
         double size) {
 
-    /** Fitted to drawn pictures ({@code FinderFit}); how far they hold for a clinic's own kit is not known. */
+    /** Fitted to drawn pictures ({@code FinderFit 120 250 100}); how far they hold for a clinic's own kit is not known. */
     static final double[] WEIGHTS = {
-        -13.06, 1.15, 0.98, 1.35, -0.59, 1.37, 1.52, 1.89, 2.12, 1.5, 0.56, 2.38, 1.35, 2.58
+        -13.61, 1.72, 0.82, 0.96, -1.47, 1.1, 1.33, 2.92, 2.59, 1.73, 0.91, 2.2, 0.97, 1.94
     };
 
     /** Strength of a plain line between the kits' places, and in one. */

@@ -13,10 +13,11 @@ import org.tidegate.finding.PictureFinding.CassetteFinding;
 import org.tidegate.otherhand.OtherHand;
 import org.tidegate.render.TestScene;
 import org.tidegate.rules.Rules;
+import org.tidegate.thirdhand.ThirdHand;
 
 /**
- * Fits the weights of {@link CassetteSigns} and {@link CardSigns} anew to drawn pictures: {@code … FinderFit [own] [other]} pictures of each painter,
- * 200 and 250 unless said, the own ones from the tuning ranges. Of a picture only what it shows is known, not where: the likeliest outlines that lie
+ * Fits the weights of {@link CassetteSigns} and {@link CardSigns} anew to drawn pictures: {@code … FinderFit [own] [other] [third]} pictures of each painter,
+ * 150, 250 and 100 unless said, the own ones from the tuning ranges. Of a picture only what it shows is known, not where: the likeliest outlines that lie
  * apart are taken for it, the rest for something else, and the weights are fitted again (multiple-instance learning).
  */
 public final class FinderFit {
@@ -62,8 +63,9 @@ public final class FinderFit {
     private FinderFit() {}
 
     public static void main(String[] arguments) {
-        int own = arguments.length > 0 ? Integer.parseInt(arguments[0]) : 200;
+        int own = arguments.length > 0 ? Integer.parseInt(arguments[0]) : 150;
         int other = arguments.length > 1 ? Integer.parseInt(arguments[1]) : 250;
+        int third = arguments.length > 2 ? Integer.parseInt(arguments[2]) : 100;
         FinderFit fit = new FinderFit();
         LongStream.range(OWN_SEED, OWN_SEED + own).parallel().forEach(seed -> {
             TestScene scene = TestScene.draw(seed, false, seed % 4 == 0);
@@ -75,6 +77,10 @@ public final class FinderFit {
                     picture.image(),
                     picture.truth().cassettes(),
                     picture.truth().document());
+        });
+        LongStream.rangeClosed(1, third).parallel().forEach(seed -> {
+            ThirdHand.Picture picture = ThirdHand.picture(seed);
+            fit.add(picture.image(), picture.truth().cassettes(), picture.truth().document());
         });
         print("CassetteSigns", fit.cassettes, CassetteSigns.WEIGHTS);
         print("CardSigns", fit.documents, CardSigns.WEIGHTS);
@@ -88,7 +94,7 @@ public final class FinderFit {
                 found.stream().map(c -> c.signs().terms()).toList(),
                 (i, j) -> !found.get(i).covers(found.get(j).body().outline()),
                 shown));
-        List<CassetteFinding> known = CassetteFinder.find(image, quads, rules.protocols(), rules.pictures());
+        List<CassetteFinding> known = CassetteFinder.chosen(found, rules.pictures());
         CardSigns.View view = DocumentFinder.view(image);
         List<double[]> cards = DocumentFinder.cards(quads, known, view).stream()
                 .map(c -> CardSigns.unread(c, view).read(c, view).terms())
