@@ -42,8 +42,7 @@ record CassetteSigns(
         double size) {
 
     /** Fitted to drawn pictures ({@code FinderFit 120 250 100}); how far they hold for a clinic's own kit is not known. */
-    static final double[] WEIGHTS = {
-        -13.61, 1.72, 0.82, 0.96, -1.47, 1.1, 1.33, 2.92, 2.59, 1.73, 0.91, 2.2, 0.97, 1.94
+    static final double[] WEIGHTS = {-13.61, 1.72, 0.82, 0.96, -1.47, 1.1, 1.33, 2.92, 2.59, 1.73, 0.91, 2.2, 0.97, 1.94
     };
 
     /** Strength of a plain line between the kits' places, and in one. */

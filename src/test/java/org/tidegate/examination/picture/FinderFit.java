@@ -80,7 +80,10 @@ public final class FinderFit {
         });
         LongStream.rangeClosed(1, third).parallel().forEach(seed -> {
             ThirdHand.Picture picture = ThirdHand.picture(seed);
-            fit.add(picture.image(), picture.truth().cassettes(), picture.truth().document());
+            fit.add(
+                    picture.image(),
+                    picture.truth().cassettes(),
+                    picture.truth().document());
         });
         print("CassetteSigns", fit.cassettes, CassetteSigns.WEIGHTS);
         print("CardSigns", fit.documents, CardSigns.WEIGHTS);
