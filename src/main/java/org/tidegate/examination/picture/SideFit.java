@@ -26,6 +26,9 @@ final class SideFit {
     /** How far an outline may be off where its edges are judged, pixels. */
     private static final double EXACT = 4;
 
+    /** What a side says that the picture cuts off: it is not known to be missing. */
+    private static final double CUT_OFF = 0.6;
+
     private final Pixels image;
 
     private SideFit(Pixels image) {
@@ -51,6 +54,9 @@ final class SideFit {
     }
 
     private double seen(Corner from, Corner to) {
+        if (isCutOff(from) && isCutOff(to)) {
+            return CUT_OFF;
+        }
         double length = Quad.distance(from, to);
         double nx = (to.y() - from.y()) / length;
         double ny = -(to.x() - from.x()) / length;
@@ -59,6 +65,10 @@ final class SideFit {
             sum += Arrays.stream(across).max().orElse(0);
         }
         return sum / SAMPLES;
+    }
+
+    private boolean isCutOff(Corner c) {
+        return Math.min(c.x(), c.y()) < EXACT || c.x() > image.width() - EXACT || c.y() > image.height() - EXACT;
     }
 
     private record Side(Corner from, Corner to) {
