@@ -2,17 +2,13 @@ package org.tidegate.otherhand;
 
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Objects;
-import javax.imageio.IIOImage;
 import javax.imageio.ImageIO;
-import javax.imageio.ImageWriteParam;
-import javax.imageio.ImageWriter;
-import javax.imageio.stream.ImageOutputStream;
+import org.tidegate.render.JpegFile;
 
 /**
  * Photos of cassettes and identity documents on tables, with the truth about them, from a seed. Written without knowledge of
@@ -41,29 +37,12 @@ public final class OtherHand {
         Draw draw = new Draw(seed);
         Truth truth = Truth.drawn(draw);
         BufferedImage raw = new Phone(new Scene(truth, draw), draw).shoot();
-        byte[] jpeg = jpeg(raw, draw.between(0.45, 0.95));
+        byte[] jpeg = JpegFile.write(raw, draw.between(0.45, 0.95));
         try {
             return new Picture(Objects.requireNonNull(ImageIO.read(new ByteArrayInputStream(jpeg))), jpeg, truth);
         } catch (IOException e) {
             throw new java.io.UncheckedIOException(e);
         }
-    }
-
-    private static byte[] jpeg(BufferedImage image, double quality) {
-        ImageWriter writer = ImageIO.getImageWritersByFormatName("jpeg").next();
-        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-        try (ImageOutputStream out = ImageIO.createImageOutputStream(bytes)) {
-            ImageWriteParam param = writer.getDefaultWriteParam();
-            param.setCompressionMode(ImageWriteParam.MODE_EXPLICIT);
-            param.setCompressionQuality((float) quality);
-            writer.setOutput(out);
-            writer.write(null, new IIOImage(image, null, null), param);
-        } catch (IOException e) {
-            throw new java.io.UncheckedIOException(e);
-        } finally {
-            writer.dispose();
-        }
-        return bytes.toByteArray();
     }
 
     /**

@@ -12,7 +12,7 @@ import javax.imageio.ImageWriter;
 import javax.imageio.stream.ImageOutputStream;
 
 /** Writes JPEG files without EXIF. */
-final class JpegFile {
+public final class JpegFile {
 
     private static final float STEP = 0.07f;
     private static final float LEAST = 0.3f;
@@ -37,20 +37,21 @@ final class JpegFile {
     /** The picture as it looks after compression. */
     static BufferedImage reread(BufferedImage image, double quality) {
         try {
-            return ImageIO.read(new ByteArrayInputStream(write(image, (float) quality)));
+            return ImageIO.read(new ByteArrayInputStream(write(image, quality)));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
     }
 
-    private static byte[] write(BufferedImage image, float quality) {
+    /** @param quality 0–1 */
+    public static byte[] write(BufferedImage image, double quality) {
         ImageWriter writer = ImageIO.getImageWritersByFormatName("jpeg").next();
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
         try (ImageOutputStream out = ImageIO.createImageOutputStream(bytes)) {
             writer.setOutput(out);
             ImageWriteParam param = writer.getDefaultWriteParam();
             param.setCompressionMode(ImageWriteParam.MODE_EXPLICIT);
-            param.setCompressionQuality(quality);
+            param.setCompressionQuality((float) quality);
             writer.write(null, new IIOImage(image, null, null), param);
         } catch (IOException e) {
             throw new UncheckedIOException(e);

@@ -2,7 +2,6 @@ package org.tidegate.thirdhand;
 
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
@@ -10,11 +9,8 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
-import javax.imageio.IIOImage;
 import javax.imageio.ImageIO;
-import javax.imageio.ImageWriteParam;
-import javax.imageio.ImageWriter;
-import javax.imageio.stream.ImageOutputStream;
+import org.tidegate.render.JpegFile;
 
 /**
  * Photos of cassettes and identity documents, with the truth about them, from a seed. Its author knew neither the finder that is
@@ -45,30 +41,13 @@ public final class ThirdHand {
         Scene scene = new Scene(draws);
         Frame light = scene.light();
         Phone phone = new Phone(draws, scene.view().longSide());
-        byte[] jpeg = jpeg(phone.shoot(light, seed).image(), phone.quality());
+        byte[] jpeg = JpegFile.write(phone.shoot(light, seed).image(), phone.quality());
         Truth truth = scene.truth(phone.story());
         try {
             return new Picture(Objects.requireNonNull(ImageIO.read(new ByteArrayInputStream(jpeg))), jpeg, truth);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
-    }
-
-    private static byte[] jpeg(BufferedImage image, double quality) {
-        ImageWriter writer = ImageIO.getImageWritersByFormatName("jpeg").next();
-        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-        try (ImageOutputStream out = ImageIO.createImageOutputStream(bytes)) {
-            ImageWriteParam param = writer.getDefaultWriteParam();
-            param.setCompressionMode(ImageWriteParam.MODE_EXPLICIT);
-            param.setCompressionQuality((float) quality);
-            writer.setOutput(out);
-            writer.write(null, new IIOImage(image, null, null), param);
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        } finally {
-            writer.dispose();
-        }
-        return bytes.toByteArray();
     }
 
     /**

@@ -41,7 +41,7 @@ record BodyInside(Surface surface, List<Region> features) {
         double before = 0;
         double behind = 0;
         for (Region r : features) {
-            double quality = wellQuality(r);
+            double quality = WellShape.PLAIN.likeness(r, surface);
             if (quality > DOUBTFUL && r.right() < left) {
                 before = Math.max(before, quality);
             } else if (quality > DOUBTFUL && r.left() > right) {
@@ -49,22 +49,5 @@ record BodyInside(Surface surface, List<Region> features) {
             }
         }
         return Math.max(-1, Math.min(1, (before - behind) / PLAIN_WELL));
-    }
-
-    /** Nothing that reaches in from beyond the body: a finger's tip is as round as a well. */
-    private double wellQuality(Region r) {
-        int edge = (int) Math.round(MARGIN * surface.height());
-        if (Math.min(r.left(), r.top()) <= edge
-                || r.right() >= surface.width() - 1 - edge
-                || r.bottom() >= surface.height() - 1 - edge) {
-            return 0;
-        }
-        double breadth = (double) r.height() / surface.height();
-        double aspect = (double) r.width() / r.height();
-        double offMiddle = Math.abs((r.top() + r.bottom() + 1) / 2.0 / surface.height() - 0.5);
-        return Body.within(breadth, 0.18, 0.26, 0.7, 0.85)
-                * Body.within(aspect, 0.6, 0.8, 1.8, 2.3)
-                * Body.within(r.fill(), 0.66, 0.74, 0.9, 0.96)
-                * Body.within(offMiddle, -1, -0.5, 0.1, 0.22);
     }
 }

@@ -148,23 +148,9 @@ record CassetteSigns(
     private static double well(List<Region> features, Span window, Surface s) {
         return features.stream()
                 .filter(r -> r.right() < window.from || r.left() > window.to)
-                .mapToDouble(r -> well(r, s))
+                .mapToDouble(r -> WellShape.ANY.likeness(r, s))
                 .max()
                 .orElse(0);
-    }
-
-    private static double well(Region r, Surface s) {
-        int edge = (int) Math.round(BodyInside.MARGIN * s.height());
-        if (Math.min(r.left(), r.top()) <= edge
-                || r.right() >= s.width() - 1 - edge
-                || r.bottom() >= s.height() - 1 - edge) {
-            return 0;
-        }
-        double offMiddle = Math.abs((r.top() + r.bottom() + 1) / 2.0 / s.height() - 0.5);
-        return Body.within((double) r.height() / s.height(), 0.14, 0.22, 0.7, 0.85)
-                * Body.within((double) r.width() / r.height(), 0.6, 0.8, 1.9, 2.4)
-                * Body.within(r.fill(), 0.62, 0.72, 0.92, 0.97)
-                * Body.within(offMiddle, -1, -0.5, 0.1, 0.22);
     }
 
     private static double bar(List<Bar> bars, Span window, Surface s) {

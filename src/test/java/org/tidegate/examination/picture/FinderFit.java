@@ -17,7 +17,7 @@ import org.tidegate.thirdhand.ThirdHand;
 
 /**
  * Fits the weights of {@link CassetteSigns} and {@link CardSigns} anew to drawn pictures: {@code … FinderFit [own] [other] [third]} pictures of each painter,
- * 150, 250 and 100 unless said, the own ones from the tuning ranges. Of a picture only what it shows is known, not where: the likeliest outlines that lie
+ * 120, 250 and 100 unless said, the own ones from the tuning ranges. Of a picture only what it shows is known, not where: the likeliest outlines that lie
  * apart are taken for it, the rest for something else, and the weights are fitted again (multiple-instance learning).
  */
 public final class FinderFit {
@@ -63,7 +63,7 @@ public final class FinderFit {
     private FinderFit() {}
 
     public static void main(String[] arguments) {
-        int own = arguments.length > 0 ? Integer.parseInt(arguments[0]) : 150;
+        int own = arguments.length > 0 ? Integer.parseInt(arguments[0]) : 120;
         int other = arguments.length > 1 ? Integer.parseInt(arguments[1]) : 250;
         int third = arguments.length > 2 ? Integer.parseInt(arguments[2]) : 100;
         FinderFit fit = new FinderFit();
