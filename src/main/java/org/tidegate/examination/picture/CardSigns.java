@@ -116,22 +116,26 @@ record CardSigns(
 
     /** Hair, face and clothes, upright or lying on their side. */
     private static double head(Region r, Surface s) {
-        return Body.within((double) r.width() / r.height(), 0.42, 0.55, 1.4, 1.8)
+        double shape = Body.within((double) r.width() / r.height(), 0.42, 0.55, 1.4, 1.8)
                 * Body.within((double) r.height() / s.height(), 0.2, 0.28, 0.8, 0.95)
-                * Body.within(share(r, s), 0.025, 0.04, 0.28, 0.4)
-                * Body.within(solid(r), 0.4, 0.6, 2, 3)
-                * Body.within(s.variety(r), VARIED, 0.5, 2, 3);
+                * Body.within(share(r, s), 0.025, 0.04, 0.28, 0.4);
+        return shape == 0
+                ? 0
+                : shape * Body.within(solid(r), 0.4, 0.6, 2, 3) * Body.within(s.variety(r), VARIED, 0.5, 2, 3);
     }
 
     /** A block upright or lying on its side, of a fifth to two thirds of the card's height. */
     private static double framed(Region r, Surface s) {
-        double fill = Hull.area(r.hull()) / ((double) r.width() * r.height());
-        return Body.within((double) r.width() / r.height(), 0.5, 0.62, 1.05, 1.4)
+        double shape = Body.within((double) r.width() / r.height(), 0.5, 0.62, 1.05, 1.4)
                 * Body.within((double) r.height() / s.height(), 0.25, 0.36, 0.8, 0.95)
-                * Body.within(share(r, s), 0.03, 0.06, 0.26, 0.4)
-                * Body.within(fill, 0.55, 0.75, 2, 3)
-                * Body.within(solid(r), 0.3, 0.5, 2, 3)
-                * Body.within(s.variety(r), UNIFORM, VARIED, 2, 3);
+                * Body.within(share(r, s), 0.03, 0.06, 0.26, 0.4);
+        double fill = Hull.area(r.hull()) / ((double) r.width() * r.height());
+        return shape == 0
+                ? 0
+                : shape
+                        * Body.within(fill, 0.55, 0.75, 2, 3)
+                        * Body.within(solid(r), 0.3, 0.5, 2, 3)
+                        * Body.within(s.variety(r), UNIFORM, VARIED, 2, 3);
     }
 
     private static double share(Region r, Surface s) {

@@ -32,8 +32,11 @@ public final class Cropping {
     /** Pixels of a cassette's length, at the size that everything is measured on, below which nobody could read it. */
     private static final int SHORTEST = 100;
 
-    /** Confidence from which something is surely a cassette: print of a document has been taken for one at less. */
-    private static final double SURE = 0.85;
+    /** Probability from which something is surely a cassette: print of a document has been taken for one at less. */
+    private static final double SURE = 0.95;
+
+    /** Least and most by which an outline may be longer than its kit's, as factors: perspective does no more, and what is longer holds something else. */
+    private static final double[] LONGER = {0.6, 1.35};
 
     /** How far the outline is drawn in, as a share of the breadth: an outline is found to about a pixel, and its rim is table already. */
     private static final double DRAWN_IN = 0.02;
@@ -122,7 +125,7 @@ public final class Cropping {
         BufferedImage whole = CropPixels.straight(inside, working, width, height);
         Pixels pixels = Pixels.of(whole);
         Optional<Rectangle> clean = CleanRim.of(pixels);
-        if (clean.isEmpty()) {
+        if (clean.isEmpty() || !shape(found).map(kit -> fits(outline, kit)).orElse(true)) {
             return new CassetteCrop.Withheld(picture, cassette, Why.OUTLINE_UNSURE);
         }
         shape(found).flatMap(kit -> Written.on(pixels, kit)).ifPresent(written::add);
@@ -130,6 +133,11 @@ public final class Cropping {
         CropShape shape = new CropShape(found.kit(), r.width, r.height, places(found, outline, width, r));
         byte[] png = CropPixels.png(CropPixels.rounded(whole.getSubimage(r.x, r.y, r.width, r.height)));
         return new CassetteCrop.Cut(picture, cassette, finding.path(), shape, png);
+    }
+
+    private static boolean fits(Quad outline, CassetteShape kit) {
+        double longer = outline.aspect() / kit.aspect();
+        return longer >= LONGER[0] && longer <= LONGER[1];
     }
 
     private Optional<CassetteShape> shape(CassetteFinding found) {

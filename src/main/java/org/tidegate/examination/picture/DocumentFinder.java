@@ -58,10 +58,10 @@ public final class DocumentFinder {
             if (best.confidence >= CERTAIN) {
                 break;
             }
-            best = better(best, card, view);
+            best = better(best, card, view, rules.documentAt());
         }
-        best = framed(best, cards, view);
         boolean present = best.confidence >= rules.documentAt();
+        best = present ? framed(best, cards, view) : best;
         return new DocumentFinding(
                 present,
                 true,
@@ -127,10 +127,10 @@ public final class DocumentFinder {
         });
     }
 
-    /** What is no better whatever may be printed on it is not read. */
-    private static Card better(Card best, QuadSearch.Found card, CardSigns.View view) {
+    /** What is no document, or no better one, whatever may be printed on it is not read. */
+    private static Card better(Card best, QuadSearch.Found card, CardSigns.View view, double documentAt) {
         CardSigns unread = CardSigns.unread(card, view);
-        if (unread.likelihood() <= best.confidence) {
+        if (unread.likelihood() <= Math.max(best.confidence, documentAt)) {
             return best;
         }
         CardSigns signs = unread.read(card, view);

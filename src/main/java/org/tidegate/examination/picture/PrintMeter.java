@@ -12,6 +12,9 @@ final class PrintMeter {
     private static final double HIGHEST = 0.13;
     private static final double WIDEST = 0.2;
 
+    /** More marks than a page of close print has: noise, that would take long to compare. */
+    private static final int MOST_MARKS = 1500;
+
     private PrintMeter() {}
 
     /**
@@ -39,6 +42,7 @@ final class PrintMeter {
                             && r.height() <= HIGHEST * h
                             && r.width() <= WIDEST * w
                             && r.width() < 6 * r.height())
+                    .limit(MOST_MARKS)
                     .toList();
             Print print = print(marks, w);
             most = print.marks > most.marks ? print : most;

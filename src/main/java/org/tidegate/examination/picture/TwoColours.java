@@ -11,15 +11,19 @@ record TwoColours(double unexplained) {
 
     private static final int ROUNDS = 6;
 
+    /** So many pixels of a block tell its colours. */
+    private static final double ENOUGH = 1_600;
+
     static TwoColours of(Region r, Pixels surface) {
-        int w = r.width();
-        int n = w * r.height();
+        int step = (int) Math.ceil(Math.sqrt((double) r.width() * r.height() / ENOUGH));
+        int w = (r.width() + step - 1) / step;
+        int n = w * ((r.height() + step - 1) / step);
         double[][] values = new double[n][3];
         double[] mean = new double[3];
         int dark = 0;
         int light = 0;
         for (int i = 0; i < n; i++) {
-            int rgb = surface.rgb()[(r.top() + Math.floorDiv(i, w)) * surface.width() + r.left() + i % w];
+            int rgb = surface.rgb()[(r.top() + i / w * step) * surface.width() + r.left() + i % w * step];
             for (int c = 0; c < 3; c++) {
                 values[i][c] = (rgb >> 8 * c) & 255;
                 mean[c] += values[i][c] / n;

@@ -197,4 +197,12 @@ class CroppingTest {
     private static BufferedImage image(Cut cut) throws IOException {
         return ImageIO.read(new ByteArrayInputStream(cut.png()));
     }
+
+    /** On a passport's page of its own colour this one's outline took in a quarter of the page. */
+    @Test
+    void anOutlineMuchLongerThanItsKitIsNotKept() {
+        assertThat(SeenCassettes.in(OneKit.photo(5103, true, 0, 25)).crops())
+                .isNotEmpty()
+                .allSatisfy(crop -> assertThat(crop).isInstanceOf(CassetteCrop.Withheld.class));
+    }
 }
