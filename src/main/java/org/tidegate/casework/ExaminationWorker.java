@@ -3,9 +3,12 @@ package org.tidegate.casework;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
 import org.tidegate.examination.Inspected;
 import org.tidegate.finding.DeliveryFacts;
 import org.tidegate.store.Store;
@@ -18,9 +21,11 @@ import org.tidegate.work.WorkItem;
 /** Draws one piece of work at a time and does it. Several may run at once, on several machines. */
 public final class ExaminationWorker {
 
+    private static final Logger LOG = LoggerFactory.getLogger(ExaminationWorker.class);
     private static final Duration CLAIM = Duration.ofMinutes(10);
     private static final Duration FIRST_PAUSE = Duration.ofSeconds(30);
     static final int MOST_TRIES = 5;
+    private static final String LEFT = "left for a person";
     private static final Duration FOR_A_PERSON = Duration.ofDays(36_500);
 
     private final Store store;
@@ -99,6 +104,7 @@ public final class ExaminationWorker {
         boolean last = item.tries() + 1 >= MOST_TRIES;
         Duration pause = last ? FOR_A_PERSON : FIRST_PAUSE.multipliedBy(1L << item.tries());
         String problem = e.getClass().getSimpleName() + ": " + e.getMessage();
+        LOG.warn("Examining message {} broke off, {}: {}.", item.key(), last ? LEFT : "tried again later", place(e));
         store.write(tx -> {
             if (last) {
                 tx.record("examination-failed", UserId.DAEMON, List.of(), Map.of("message", Long.toString(item.key())));
@@ -106,5 +112,15 @@ public final class ExaminationWorker {
             tx.work().retry(item, clock.instant().plus(pause), problem);
             return true;
         });
+    }
+
+    /** Kind and place alone: what an exception says may quote the message, and a log is read by many. */
+    private static String place(Throwable e) {
+        return e.getClass().getSimpleName()
+                + Arrays.stream(e.getStackTrace())
+                        .filter(f -> f.getClassName().startsWith("org.tidegate."))
+                        .findFirst()
+                        .map(f -> " at " + f.getClassName() + ":" + f.getLineNumber())
+                        .orElse("");
     }
 }

@@ -11,12 +11,15 @@ import org.openqa.selenium.OutputType;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.chrome.ChromeDriverService;
 import org.openqa.selenium.chrome.ChromeOptions;
+import org.openqa.selenium.support.ui.ExpectedConditions;
+import org.openqa.selenium.support.ui.WebDriverWait;
 
 /** Debian's headless Chromium, driven by its own driver. */
 final class Browser implements AutoCloseable {
 
     private static final Path CHROMIUM = Path.of("/usr/bin/chromium");
     private static final Path DRIVER = Path.of("/usr/bin/chromedriver");
+    private static final Duration SLOW = Duration.ofSeconds(30);
 
     final ChromeDriver driver;
     private final String address;
@@ -62,6 +65,8 @@ final class Browser implements AutoCloseable {
         driver.findElement(By.id("username")).sendKeys(name);
         driver.findElement(By.id("password")).sendKeys(Morning.PASSWORD);
         driver.findElement(By.cssSelector("form button[type=submit]")).click();
+        // A page asked for before the answer is there would break off the signing in.
+        new WebDriverWait(driver, SLOW).until(ExpectedConditions.not(ExpectedConditions.urlContains("/sign-in")));
     }
 
     /** Width and height of the page itself, in CSS pixels. */

@@ -42,6 +42,7 @@ class KeepingPagesTest {
         try (Browser browser = Browser.open(morning.console.address(), true)) {
             browser.signIn("operator");
             browser.go("find?words=SS-R8L3");
+            assertThat(browser.driver.getCurrentUrl()).contains("/submissions/");
             browser.driver.findElement(By.cssSelector("a[href^='/repeat']")).click();
             browser.driver.executeScript("document.getElementById('timer').value = '2026-05-04T09:54'");
             browser.driver.findElement(By.id("mark")).sendKeys("K4TR");

@@ -134,6 +134,7 @@ final class Morning implements AutoCloseable {
                 clock.put(mail.arrived());
                 desk.intake().take(mail.raw(), Optional.empty());
                 desk.worker().drain();
+                finished(desk, mail);
                 after.accept(desk);
             }
         }
@@ -143,6 +144,14 @@ final class Morning implements AutoCloseable {
         person(desk, "anna", Set.of(Role.OPERATOR, Role.READER));
         clock.put(time);
         return new Morning(desk, ConsoleServer.start("127.0.0.1", 0, desk, rules, clock), clock);
+    }
+
+    /** What broke off would leave a page without its content, long after the reason is gone. */
+    private static void finished(Desk desk, Mail mail) {
+        long waiting = desk.store().<Long>read(tx -> tx.work().waiting());
+        if (waiting > 0) {
+            throw new IllegalStateException("the examination of " + mail.file() + " broke off: see the log");
+        }
     }
 
     /** As it was left in that folder. */
