@@ -42,7 +42,7 @@ record CardSigns(
     /** Share of the variety that more than two colours make in a portrait. */
     private static final double COLOURFUL = 0.3;
 
-    /** Fitted to drawn pictures ({@code FinderFit 120 250 100}). */
+    /** All but the first speak for it. Fitted to drawn pictures ({@code FinderFit 120 250 100}). */
     static final double[] WEIGHTS = {-7.76, 1.82, 2.13, 1.81, 2.62, 0.58, 2.87, 1.27, 1.0};
 
     private record Block(double likeness, Region region) {}
@@ -56,8 +56,24 @@ record CardSigns(
      */
     record View(Pixels image, Pixels rough, Pixels small) {}
 
-    /** Everything but print, which is dear to look for: there is as much of it as there can be. */
-    static CardSigns unread(QuadSearch.Found card, View view) {
+    /** The outline alone: whatever may lie within speaks for it as much as it can. */
+    static CardSigns outline(QuadSearch.Found card, View view) {
+        Quad quad = card.quad();
+        Pixels image = view.image;
+        return new CardSigns(
+                Body.within(card.fit(), 0.86, 0.97, 2, 3),
+                SideFit.seen(quad.scaled(1 / image.scaleOver(view.small)), view.small),
+                1,
+                1,
+                1,
+                1,
+                1,
+                Body.within(Math.log(quad.area() / image.width() / image.height()), -4, -2, 2, 3),
+                List.of());
+    }
+
+    /** With the portrait that is there. */
+    CardSigns seen(QuadSearch.Found card, View view) {
         Quad quad = card.quad();
         Pixels image = view.image;
         Surface surface = Surface.of(quad.scaled(1 / image.scaleOver(view.rough)), view.rough, ROUGH_LENGTH, (int)
@@ -71,21 +87,25 @@ record CardSigns(
         }
         Region r = best.region;
         return new CardSigns(
-                Body.within(card.fit(), 0.86, 0.97, 2, 3),
-                SideFit.seen(quad.scaled(1 / image.scaleOver(view.small)), view.small),
+                square,
+                edges,
                 best.likeness,
                 Math.min(1, 10.0 * margin(r, surface) / surface.height()),
                 Math.min(1, TwoColours.of(r, surface.pixels()).unexplained() / COLOURFUL),
-                1,
-                1,
-                Body.within(Math.log(quad.area() / image.width() / image.height()), -4, -2, 2, 3),
+                print,
+                text,
+                size,
                 best.likeness == 0 ? List.of() : corners(r, surface, quad));
     }
 
     /** With the print that is there. */
     CardSigns read(QuadSearch.Found card, View view) {
         Quad quad = card.quad();
-        Pixels upright = Homography.toQuad(quad).rectify(view.image, LENGTH, (int) Math.round(LENGTH / quad.aspect()));
+        double finer = view.image.scaleOver(view.small);
+        boolean large = quad.length() > finer * LENGTH;
+        Pixels from = large ? view.small : view.image;
+        Pixels upright = Homography.toQuad(large ? quad.scaled(1 / finer) : quad)
+                .rectify(from, LENGTH, (int) Math.round(LENGTH / quad.aspect()));
         PrintMeter.Print seen = PrintMeter.on(upright);
         double marks = Body.within(seen.marks(), 3, 15, 10000, 20000);
         return new CardSigns(square, edges, portrait, clear, colourful, marks, seen.inLongRows(), size, block);

@@ -135,7 +135,7 @@ public final class CassetteFinder {
     }
 
     private Stream<QuadSearch.Found> fromInside(BiFunction<Pixels, List<CassetteShape>, List<Quad>> search) {
-        Pixels small = image.shrunkTo(QuadSearch.SIDE);
+        Pixels small = judge.view().small();
         double scale = image.scaleOver(small);
         List<CassetteShape> shapes =
                 kits.stream().map(Protocol::cassette).distinct().toList();

@@ -101,6 +101,10 @@ final class CassetteJudge {
                 kits.stream().map(Protocol::cassette).distinct().toList());
     }
 
+    CassetteSigns.View view() {
+        return view;
+    }
+
     /** @return empty where it has no window, or where no kit is looked for */
     Optional<CassetteCandidate> judge(QuadSearch.Found found) {
         BodyInside inside = BodyInside.of(found.quad(), image);

@@ -1,6 +1,7 @@
 package org.tidegate.examination.picture;
 
 import java.awt.image.BufferedImage;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -32,10 +33,18 @@ public final class DocumentFinder {
     private static final double CLEARER = 0.03;
 
     private static final double AS_GOOD = 0.6;
+
+    /** What is known of a card before anything on it is looked at. */
+    private record Outline(QuadSearch.Found card, CardSigns signs) {}
+
     /** Something that may be an identity document. */
     private record Card(double confidence, double edges, List<Corner> box, List<Corner> portrait) {
 
         static final Card NONE = new Card(0, 0, List.of(), List.of());
+
+        static Card of(double confidence, CardSigns signs, QuadSearch.Found card) {
+            return new Card(confidence, signs.edges(), card.quad().corners(), signs.block());
+        }
     }
 
     private DocumentFinder() {}
@@ -52,16 +61,20 @@ public final class DocumentFinder {
     static DocumentFinding find(
             Pixels image, List<QuadSearch.Found> quads, List<CassetteFinding> cassettes, PictureRules rules) {
         CardSigns.View view = view(image);
-        List<QuadSearch.Found> cards = cards(quads, cassettes, view);
+        List<Outline> outlines = cards(quads, cassettes, view).stream()
+                .map(card -> new Outline(card, CardSigns.outline(card, view)))
+                .sorted(Comparator.comparingDouble((Outline o) -> -o.signs.likelihood()))
+                .toList();
         Card best = Card.NONE;
-        for (QuadSearch.Found card : cards) {
-            if (best.confidence >= CERTAIN) {
+        for (Outline outline : outlines) {
+            double least = Math.max(best.confidence, rules.documentAt());
+            if (best.confidence >= CERTAIN || outline.signs.likelihood() <= least) {
                 break;
             }
-            best = better(best, card, view, rules.documentAt());
+            best = better(best, outline, view, least);
         }
         boolean present = best.confidence >= rules.documentAt();
-        best = present ? framed(best, cards, view) : best;
+        best = present ? framed(best, outlines, view) : best;
         return new DocumentFinding(
                 present,
                 true,
@@ -95,20 +108,18 @@ public final class DocumentFinder {
      * With the outline whose edges are seen best of those that hold the portrait: print and the stripes of a table make outlines about it
      * that are as good a card.
      */
-    private static Card framed(Card best, List<QuadSearch.Found> cards, CardSigns.View view) {
+    private static Card framed(Card best, List<Outline> outlines, CardSigns.View view) {
         if (best.portrait.isEmpty()) {
             return best;
         }
         Corner middle = Cropping.outline(best.portrait).centre();
         Card framed = best;
-        for (QuadSearch.Found card : cards) {
-            if (card.quad().contains(middle)) {
-                CardSigns signs = CardSigns.unread(card, view);
-                if (signs.edges() > framed.edges + CLEARER
-                        && signs.read(card, view).likelihood() > AS_GOOD * best.confidence) {
-                    framed =
-                            new Card(best.confidence, signs.edges(), card.quad().corners(), signs.block());
-                }
+        for (Outline outline : outlines) {
+            QuadSearch.Found card = outline.card;
+            if (card.quad().contains(middle) && outline.signs.edges() > framed.edges + CLEARER) {
+                CardSigns signs = outline.signs.seen(card, view).read(card, view);
+                framed =
+                        signs.likelihood() > AS_GOOD * best.confidence ? Card.of(best.confidence, signs, card) : framed;
             }
         }
         return framed;
@@ -127,15 +138,14 @@ public final class DocumentFinder {
         });
     }
 
-    /** What is no document, or no better one, whatever may be printed on it is not read. */
-    private static Card better(Card best, QuadSearch.Found card, CardSigns.View view, double documentAt) {
-        CardSigns unread = CardSigns.unread(card, view);
-        if (unread.likelihood() <= Math.max(best.confidence, documentAt)) {
+    /** What can be no better one, whatever may be printed on it, is not read: print is dear to look for. */
+    private static Card better(Card best, Outline outline, CardSigns.View view, double least) {
+        QuadSearch.Found card = outline.card;
+        CardSigns seen = outline.signs.seen(card, view);
+        if (seen.likelihood() <= least) {
             return best;
         }
-        CardSigns signs = unread.read(card, view);
-        return signs.likelihood() > best.confidence
-                ? new Card(signs.likelihood(), signs.edges(), card.quad().corners(), signs.block())
-                : best;
+        CardSigns signs = seen.read(card, view);
+        return signs.likelihood() > best.confidence ? Card.of(signs.likelihood(), signs, card) : best;
     }
 }

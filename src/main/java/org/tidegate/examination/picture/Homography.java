@@ -1,6 +1,5 @@
 package org.tidegate.examination.picture;
 
-import java.util.Arrays;
 import org.tidegate.finding.PictureFinding.Corner;
 
 /** Perspective map from the unit square to a quad (Heckbert 1989, Fundamentals of texture mapping, section 2.2.3; from memory). */
@@ -39,29 +38,31 @@ record Homography(double a, double b, double c, double d, double e, double f, do
         boolean finer = Quad.distance(at(0, 0.5), at(1, 0.5)) > FINER * width
                 || Quad.distance(at(0.5, 0), at(0.5, 1)) > FINER * height;
         int[] out = new int[width * height];
-        int[] sum = new int[3];
         for (int y = 0; y < height; y++) {
             for (int x = 0; x < width; x++) {
-                Arrays.fill(sum, 0);
-                int n = finer ? 4 : 1;
-                for (int i = 0; i < n; i++) {
-                    double inX = finer ? 0.25 + 0.5 * (i & 1) : 0.5;
-                    double inY = finer ? 0.25 + 0.5 * (i >> 1) : 0.5;
-                    addSample(image, (x + inX) / width, (y + inY) / height, sum);
-                }
-                out[y * width + x] = mean(sum[0], n) << 16 | mean(sum[1], n) << 8 | mean(sum[2], n);
+                out[y * width + x] = finer
+                        ? rounded(
+                                sample(image, (x + 0.25) / width, (y + 0.25) / height)
+                                        + sample(image, (x + 0.75) / width, (y + 0.25) / height)
+                                        + sample(image, (x + 0.25) / width, (y + 0.75) / height)
+                                        + sample(image, (x + 0.75) / width, (y + 0.75) / height),
+                                12)
+                        : rounded(sample(image, (x + 0.5) / width, (y + 0.5) / height), 10);
             }
         }
         return new Pixels(width, height, out);
     }
 
-    private void addSample(Pixels image, double u, double v, int[] sum) {
-        double w = g * u + h * v + 1;
-        image.addSample((a * u + b * v + c) / w, (d * u + e * v + f) / w, sum);
+    private long sample(Pixels image, double u, double v) {
+        double deep = 1 / (g * u + h * v + 1);
+        return image.packedAt((a * u + b * v + c) * deep, (d * u + e * v + f) * deep);
     }
 
-    /** Of so many samples in 256ths. */
-    private static int mean(int sum, int n) {
-        return (sum / n + 128) >> 8;
+    /** @param bits by which the sum is finer than a channel's value */
+    private static int rounded(long sum, int bits) {
+        int half = 1 << (bits - 1);
+        return Pixels.channelOf(sum, 0) + half >> bits << 16
+                | Pixels.channelOf(sum, 1) + half >> bits << 8
+                | Pixels.channelOf(sum, 2) + half >> bits;
     }
 }

@@ -14,7 +14,12 @@ final class Hull {
     /** Clockwise on the screen (y downwards). */
     static List<Corner> of(List<Corner> points) {
         List<Corner> sorted = new ArrayList<>(points);
-        sorted.sort(Comparator.comparingDouble(Corner::x).thenComparingDouble(Corner::y));
+        sorted.sort(Comparator.comparingDouble(Corner::y).thenComparingDouble(Corner::x));
+        return ofRows(sorted);
+    }
+
+    /** The same of points row by row, those of a row from left to right; the list is turned round. */
+    static List<Corner> ofRows(List<Corner> sorted) {
         List<Corner> hull = half(sorted);
         Collections.reverse(sorted);
         hull.addAll(half(sorted));

@@ -9,6 +9,9 @@ import java.awt.image.BufferedImage;
  */
 record Pixels(int width, int height, int[] rgb) {
 
+    /** Bits between channels where all three are in one number. */
+    private static final int LANE = 20;
+
     static Pixels of(BufferedImage image) {
         int w = image.getWidth();
         int h = image.getHeight();
@@ -26,6 +29,7 @@ record Pixels(int width, int height, int[] rgb) {
         return (double) Math.max(1, Math.round((double) width / smaller.width));
     }
 
+    /** @param step at most 64: the sums of its blocks have 20 bits */
     private Pixels block(int step) {
         int w = width / step;
         int h = height / step;
@@ -39,18 +43,14 @@ record Pixels(int width, int height, int[] rgb) {
     }
 
     private int mean(int left, int top, int side) {
-        int r = 0;
-        int g = 0;
-        int b = 0;
+        long sum = 0;
         for (int y = top; y < top + side; y++) {
             for (int i = y * width + left; i < y * width + left + side; i++) {
-                r += (rgb[i] >> 16) & 255;
-                g += (rgb[i] >> 8) & 255;
-                b += rgb[i] & 255;
+                sum += apart(rgb[i]);
             }
         }
         int n = side * side;
-        return (r / n) << 16 | (g / n) << 8 | b / n;
+        return (channelOf(sum, 0) / n) << 16 | (channelOf(sum, 1) / n) << 8 | channelOf(sum, 2) / n;
     }
 
     /** One colour channel as a plane 0–255: 0 red, 1 green, 2 blue. */
@@ -102,30 +102,30 @@ record Pixels(int width, int height, int[] rgb) {
         return mix(top, low, fy);
     }
 
-    /** Adds red, green and blue between pixels, in 256ths; places outside repeat the border. */
-    void addSample(double x, double y, int[] sum) {
-        int cx = Math.max(0, Math.min((int) (256 * (width - 1.001)), (int) (256 * x)));
-        int cy = Math.max(0, Math.min((int) (256 * (height - 1.001)), (int) (256 * y)));
-        int i = (cy >> 8) * width + (cx >> 8);
-        int right = (cx >> 8) + 1 < width ? 1 : 0;
-        int down = (cy >> 8) + 1 < height ? width : 0;
-        int fx = cx & 255;
-        int fy = cy & 255;
-        int p = rgb[i];
-        int q = rgb[i + right];
-        int r = rgb[i + down];
-        int s = rgb[i + down + right];
-        long redBlue =
-                (apart(p) * (256 - fx) + apart(q) * fx) * (256 - fy) + (apart(r) * (256 - fx) + apart(s) * fx) * fy;
-        int green = (green(p) * (256 - fx) + green(q) * fx) * (256 - fy) + (green(r) * (256 - fx) + green(s) * fx) * fy;
-        sum[0] += (int) (redBlue >>> 40);
-        sum[1] += green >> 8;
-        sum[2] += (int) redBlue >> 8;
+    /**
+     * The colour between pixels, bilinear; places outside repeat the border. All three channels in one number, which matters where millions of
+     * places are looked at: 20 bits each, in 1024ths, so that four of them can be added up. {@link #channelOf} tells them apart.
+     */
+    long packedAt(double x, double y) {
+        int cx = Math.max(0, Math.min((int) (32 * (width - 1.05)), (int) (32 * x)));
+        int cy = Math.max(0, Math.min((int) (32 * (height - 1.05)), (int) (32 * y)));
+        int i = (cy >> 5) * width + (cx >> 5);
+        int right = (cx >> 5) + 1 < width ? 1 : 0;
+        int down = (cy >> 5) + 1 < height ? width : 0;
+        int fx = cx & 31;
+        int fy = cy & 31;
+        long upper = apart(rgb[i]) * (32 - fx) + apart(rgb[i + right]) * fx;
+        long lower = apart(rgb[i + down]) * (32 - fx) + apart(rgb[i + down + right]) * fx;
+        return upper * (32 - fy) + lower * fy;
     }
 
-    /** Red 32 bits above blue: both are weighed in one step, which matters where millions of places are looked at. */
+    /** A channel's part of such a sum: 0 red, 1 green, 2 blue. */
+    static int channelOf(long packed, int which) {
+        return (int) (packed >> (LANE * (2 - which))) & ((1 << LANE) - 1);
+    }
+
     private static long apart(int p) {
-        return (long) (p & 0xff0000) << 16 | p & 0xff;
+        return (long) (p & 0xff0000) << (2 * LANE - 16) | (long) (p & 0xff00) << (LANE - 8) | p & 0xff;
     }
 
     private static int green(int p) {

@@ -5,8 +5,20 @@ record Plane(double a, double b, double c) {
 
     private static final int ROUNDS = 4;
 
+    /** Places of a row that are looked at. */
+    private static final int ENOUGH = 100;
+
     double at(double u, double v) {
         return a + b * u + c * v;
+    }
+
+    /** The brightness at the middles of a row's pixels. @param y of so many rows */
+    void row(int y, int rows, float[] out) {
+        float step = (float) (b / out.length);
+        float first = (float) (a + c * (y + 0.5) / rows) + step / 2;
+        for (int x = 0; x < out.length; x++) {
+            out[x] = first + step * x;
+        }
     }
 
     static Plane fit(float[] values, int w, int h) {
@@ -36,20 +48,21 @@ record Plane(double a, double b, double c) {
     /** Least squares over the values within a relative distance of the plane so far. */
     private static Plane refit(Plane old, float[] values, int w, int h, double near) {
         double[] s = new double[9];
+        int step = Math.max(2, w / ENOUGH);
         for (int y = 0; y < h; y += 2) {
-            addRow(old, values, w, y, (y + 0.5) / h, near, s);
+            addRow(old, values, w, y, step, (y + 0.5) / h, near, s);
         }
-        return s[0] < 0.1 * w * h / 4 ? old : solve(s);
+        return s[0] < 0.1 * w * h / (2 * step) ? old : solve(s);
     }
 
-    private static void addRow(Plane old, float[] values, int w, int y, double v, double near, double[] s) {
+    private static void addRow(Plane old, float[] values, int w, int y, int step, double v, double near, double[] s) {
         double level = old.a + old.c * v;
         int n = 0;
         double us = 0;
         double uus = 0;
         double zs = 0;
         double uzs = 0;
-        for (int x = 0; x < w; x += 2) {
+        for (int x = 0; x < w; x += step) {
             double u = (x + 0.5) / w;
             double z = values[y * w + x];
             double expected = level + old.b * u;

@@ -142,6 +142,6 @@ public final class Regions {
                 (int) points.get(0).y(),
                 (int) right,
                 (int) points.get(points.size() - 1).y(),
-                Hull.of(points));
+                Hull.ofRows(points));
     }
 }

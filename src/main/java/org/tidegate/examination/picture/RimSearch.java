@@ -51,19 +51,21 @@ final class RimSearch {
     }
     /** The best rectangle; empty where too little of every one is seen. */
     Optional<WindowRim.Found> find() {
-        WindowRim.Found best = null;
+        WindowRim.@Nullable Found best = null;
         for (int top = (int) (TOPS[0] * h); top < TOPS[1] * h; top += STEP) {
             for (int bottom = (int) (2 * MIDDLES[0] * h) - top; bottom < 2 * MIDDLES[1] * h - top; bottom += STEP) {
-                best = better(best, best(top, Math.min(h - 1, bottom)));
+                best = best(best, top, Math.min(h - 1, bottom));
             }
         }
         return Optional.ofNullable(best).filter(f -> f.seen() >= LEAST_SEEN);
     }
 
-    private WindowRim.@Nullable Found best(int top, int bottom) {
-        WindowRim.Found best = null;
+    private WindowRim.@Nullable Found best(WindowRim.@Nullable Found before, int top, int bottom) {
+        WindowRim.Found best = before;
+        double most = before == null ? -1 : worth(before);
         for (int left = (int) (STARTS[0] * w); left < STARTS[1] * w; left += STEP) {
-            if (side(left, top, bottom) < LEAST_SEEN) {
+            double leftSeen = side(left, top, bottom);
+            if (leftSeen < LEAST_SEEN) {
                 continue;
             }
             for (int length = (int) (LENGTHS[0] * w); length < LENGTHS[1] * w && left + length < w; length += STEP) {
@@ -72,20 +74,25 @@ final class RimSearch {
                     continue;
                 }
                 double seen = Math.min(
-                        Math.min(side(left, top, bottom), side(right, top, bottom)),
+                        Math.min(leftSeen, side(right, top, bottom)),
                         Math.min(edge(top, left, right), edge(bottom, left, right)));
-                best = better(best, new WindowRim.Found(left, top, right, bottom, seen));
+                WindowRim.Found found = new WindowRim.Found(left, top, right, bottom, seen);
+                if (unmarked(found) > most && worth(found) > most) {
+                    best = found;
+                    most = worth(found);
+                }
             }
         }
         return best;
     }
 
-    private WindowRim.@Nullable Found better(WindowRim.@Nullable Found a, WindowRim.@Nullable Found b) {
-        return a == null || (b != null && worth(b) > worth(a)) ? b : a;
+    private double worth(WindowRim.Found f) {
+        return unmarked(f) - FOR_MARKS * marksInside(f);
     }
 
-    private double worth(WindowRim.Found f) {
-        return f.seen() + FOR_LENGTH * (f.right() - f.left()) / w - FOR_MARKS * marksInside(f);
+    /** What it is worth if nothing grey lies inside. */
+    private double unmarked(WindowRim.Found f) {
+        return f.seen() + FOR_LENGTH * (f.right() - f.left()) / w;
     }
 
     /** Share of the middle rows that a rim, print or handwriting takes: a membrane bears nothing grey. */

@@ -1,7 +1,6 @@
 package org.tidegate.examination.picture;
 
 import java.util.Arrays;
-import java.util.List;
 import org.tidegate.finding.PictureFinding.Corner;
 
 /** Moves each side of a guessed outline to the straight edge near it that is seen along most of its length. */
@@ -120,13 +119,13 @@ final class SideFit {
     }
 
     private double change(double x, double y, double nx, double ny, double near, double far) {
-        double most = 0;
-        for (int shift : List.of(0, 8, 16)) {
-            double inner = image.sample(x + near * nx, y + near * ny, shift);
-            double outer = image.sample(x + far * nx, y + far * ny, shift);
-            most = Math.max(most, Math.abs(outer - inner));
+        long inner = image.packedAt(x + near * nx, y + near * ny);
+        long outer = image.packedAt(x + far * nx, y + far * ny);
+        int most = 0;
+        for (int c = 0; c < 3; c++) {
+            most = Math.max(most, Math.abs(Pixels.channelOf(outer, c) - Pixels.channelOf(inner, c)));
         }
-        return most;
+        return most / 1024.0;
     }
 
     /** Steps at the side's first and last end between which the edge is seen best; none where it is hardly seen. */

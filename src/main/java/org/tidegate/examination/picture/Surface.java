@@ -7,34 +7,38 @@ import org.tidegate.examination.picture.Regions.Region;
 /** An upright piece of something flat, seen against its own main colour: what differs from it, by how much. */
 final class Surface {
 
+    private static final int CHANNELS = 3;
+
+    /** Light below which differences count as if there were so much, 0–255. */
+    private static final float DARKEST = 20;
+
     private final Pixels pixels;
     private final float[] difference;
-    private final float[] green;
+    private final float[][] channel = new float[CHANNELS][];
     private final Plane[] light;
 
     private Surface(Pixels pixels) {
         this.pixels = pixels;
-        float[] r = pixels.channel(0);
-        float[] g = pixels.channel(1);
-        float[] b = pixels.channel(2);
         int w = pixels.width();
         int h = pixels.height();
-        Plane pr = Plane.fit(r, w, h);
-        Plane pg = Plane.fit(g, w, h);
-        Plane pb = Plane.fit(b, w, h);
-        this.light = new Plane[] {pr, pg, pb};
-        this.green = g;
-        this.difference = new float[r.length];
-        for (int y = 0; y < h; y++) {
-            for (int x = 0; x < w; x++) {
-                int i = y * w + x;
-                double u = (x + 0.5) / w;
-                double v = (y + 0.5) / h;
-                double red = off(r[i], pr.at(u, v));
-                double mid = off(g[i], pg.at(u, v));
-                double blue = off(b[i], pb.at(u, v));
-                difference[i] = (float) Math.max(red, Math.max(mid, blue));
+        this.light = new Plane[CHANNELS];
+        this.difference = new float[w * h];
+        float[] expected = new float[w];
+        for (int c = 0; c < CHANNELS; c++) {
+            channel[c] = pixels.channel(c);
+            light[c] = Plane.fit(channel[c], w, h);
+            for (int y = 0; y < h; y++) {
+                light[c].row(y, h, expected);
+                differ(channel[c], expected, y * w);
             }
+        }
+    }
+
+    /** Keeps the largest difference of the channels. */
+    private void differ(float[] values, float[] expected, int from) {
+        for (int x = 0; x < expected.length; x++) {
+            float off = Math.abs(values[from + x] - expected[x]) / (expected[x] > DARKEST ? expected[x] : DARKEST);
+            difference[from + x] = difference[from + x] > off ? difference[from + x] : off;
         }
     }
 
@@ -44,10 +48,6 @@ final class Surface {
 
     static Surface of(Pixels straight) {
         return new Surface(straight);
-    }
-
-    private static double off(double value, double expected) {
-        return Math.abs(value - expected) / Math.max(20, expected);
     }
 
     Pixels pixels() {
@@ -75,26 +75,31 @@ final class Surface {
     /** How much alike the three channels are darkened at each place, 0–1: a rim or shadow takes of all of them, a dye mostly of some. */
     float[] neutrality() {
         int w = width();
-        float[] least = new float[difference.length];
-        float[] most = new float[difference.length];
+        int h = height();
+        float[] least = new float[w * h];
+        float[] most = new float[w * h];
+        float[] expected = new float[w];
         Arrays.fill(least, 1);
-        for (int c = 0; c < light.length; c++) {
-            float[] channel = EdgeMap.smooth(pixels.channel(c), w, height());
-            for (int i = 0; i < channel.length; i++) {
-                double expected = light[c].at((i % w + 0.5) / w, (Math.floorDiv(i, w) + 0.5) / height());
-                float drop = (float) (1 - channel[i] / Math.max(20, expected));
-                least[i] = Math.min(least[i], drop);
-                most[i] = Math.max(most[i], drop);
+        for (int c = 0; c < CHANNELS; c++) {
+            float[] smooth = EdgeMap.smooth(channel[c], w, h);
+            for (int y = 0; y < h; y++) {
+                light[c].row(y, h, expected);
+                for (int x = 0; x < w; x++) {
+                    int i = y * w + x;
+                    float drop = 1 - smooth[i] / (expected[x] > DARKEST ? expected[x] : DARKEST);
+                    least[i] = least[i] < drop ? least[i] : drop;
+                    most[i] = most[i] > drop ? most[i] : drop;
+                }
             }
         }
         for (int i = 0; i < least.length; i++) {
-            least[i] = most[i] <= 0 ? 0 : Math.max(0, least[i] / most[i]);
+            least[i] = most[i] <= 0 || least[i] <= 0 ? 0 : least[i] / most[i];
         }
         return least;
     }
 
     float green(int x, int y) {
-        return green[y * width() + x];
+        return channel[1][y * width() + x];
     }
 
     /** By how much a pixel differs from the main colour (relative), in the channel where it differs most. */
@@ -131,18 +136,25 @@ final class Surface {
      * The edge of a shadow across a thing leaves it its colour.
      */
     double ownColourShare(double within, double darkest) {
-        float[] r = pixels.channel(0);
-        float[] b = pixels.channel(2);
+        int w = width();
+        float[] expected = new float[w];
+        float[] least = new float[w];
+        float[] most = new float[w];
         int n = 0;
-        for (int i = 0; i < difference.length; i++) {
-            double u = (i % width() + 0.5) / width();
-            double v = (Math.floorDiv(i, width()) + 0.5) / height();
-            double red = r[i] / Math.max(20, light[0].at(u, v));
-            double mid = green[i] / Math.max(20, light[1].at(u, v));
-            double blue = b[i] / Math.max(20, light[2].at(u, v));
-            double most = Math.max(red, Math.max(mid, blue));
-            double least = Math.min(red, Math.min(mid, blue));
-            n += least >= darkest && least >= (1 - within) * most ? 1 : 0;
+        for (int y = 0; y < height(); y++) {
+            Arrays.fill(least, Float.MAX_VALUE);
+            Arrays.fill(most, 0);
+            for (int c = 0; c < CHANNELS; c++) {
+                light[c].row(y, height(), expected);
+                for (int x = 0; x < w; x++) {
+                    float share = channel[c][y * w + x] / (expected[x] > DARKEST ? expected[x] : DARKEST);
+                    least[x] = least[x] < share ? least[x] : share;
+                    most[x] = most[x] > share ? most[x] : share;
+                }
+            }
+            for (int x = 0; x < w; x++) {
+                n += least[x] >= darkest && least[x] >= (1 - within) * most[x] ? 1 : 0;
+            }
         }
         return (double) n / difference.length;
     }

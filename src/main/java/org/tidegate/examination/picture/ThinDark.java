@@ -1,5 +1,7 @@
 package org.tidegate.examination.picture;
 
+import java.util.Arrays;
+
 /**
  * Dark marks on something lighter, thinner than a given size: rims, print, lines. By a morphological closing (Serra 1982, the "black top-hat";
  * from memory), so the darkness of a table beside the light thing does not matter.
@@ -11,79 +13,82 @@ final class ThinDark {
     private ThinDark() {}
 
     /**
-     * @param luma row-major, w × h
+     * @param luma row-major, w × h, not negative
      * @param reach half of the thickness up to which something counts as thin, pixels
      * @return by which share each place is darker than what surrounds it, 0–1
      */
     static float[] of(float[] luma, int w, int h, int reach) {
-        float[] closed = extreme(luma, w, h, reach, 1);
-        closed = extreme(closed, w, h, reach, -1);
+        int[] widened = widest(bits(luma), w, h, reach);
+        negate(widened);
+        float[] closed = floats(widest(widened, w, h, reach), -1);
         for (int i = 0; i < closed.length; i++) {
             closed[i] = (closed[i] - luma[i]) / Math.max(LEAST_LIGHT, closed[i]);
         }
         return closed;
     }
 
-    /** Every mark thicker by so many pixels on each side. */
+    /** Every mark thicker by so many pixels on each side. @param marks not negative */
     static float[] widened(float[] marks, int w, int h, int by) {
-        return extreme(marks, w, h, by, 1);
+        return floats(widest(bits(marks), w, h, by), 1);
     }
 
-    /** Largest value (sign 1) or smallest (sign −1) of the square around each place. */
-    private static float[] extreme(float[] values, int w, int h, int reach, int sign) {
-        float[] rows = new float[values.length];
-        float[] line = new float[Math.max(w, h)];
-        SlidingMax max = new SlidingMax(line.length, reach);
+    /** What is not negative is ordered as its bits are (IEEE 754), and whole numbers are compared many at a time. */
+    private static int[] bits(float[] values) {
+        int[] bits = new int[values.length];
+        for (int i = 0; i < bits.length; i++) {
+            bits[i] = Float.floatToRawIntBits(values[i]);
+        }
+        return bits;
+    }
+
+    private static float[] floats(int[] bits, int sign) {
+        float[] values = new float[bits.length];
+        for (int i = 0; i < values.length; i++) {
+            values[i] = Float.intBitsToFloat(sign * bits[i]);
+        }
+        return values;
+    }
+
+    private static void negate(int[] values) {
+        for (int i = 0; i < values.length; i++) {
+            values[i] = -values[i];
+        }
+    }
+
+    /** Largest value of the square around each place. */
+    private static int[] widest(int[] values, int w, int h, int reach) {
+        int[] padded = new int[(h + 2 * reach) * w];
+        Arrays.fill(padded, 0, reach * w, Integer.MIN_VALUE);
+        Arrays.fill(padded, (reach + h) * w, padded.length, Integer.MIN_VALUE);
+        int[] line = new int[w + 2 * reach];
         for (int y = 0; y < h; y++) {
-            for (int x = 0; x < w; x++) {
-                line[x] = sign * values[y * w + x];
-            }
-            max.over(line, w);
-            System.arraycopy(max.out(), 0, rows, y * w, w);
+            Arrays.fill(line, Integer.MIN_VALUE);
+            System.arraycopy(values, y * w, line, reach, w);
+            largest(line, 1, 2 * reach + 1);
+            System.arraycopy(line, 0, padded, (y + reach) * w, w);
         }
-        for (int x = 0; x < w; x++) {
-            for (int y = 0; y < h; y++) {
-                line[y] = rows[y * w + x];
-            }
-            max.over(line, h);
-            for (int y = 0; y < h; y++) {
-                rows[y * w + x] = sign * max.out()[y];
-            }
-        }
-        return rows;
+        largest(padded, w, 2 * reach + 1);
+        return Arrays.copyOf(padded, w * h);
     }
 
-    /** Running maximum by blocks (van Herk 1992; from memory): three comparisons a value at any reach. */
-    private static final class SlidingMax {
-
-        private final int reach;
-        private final float[] fromLeft;
-        private final float[] fromRight;
-        private final float[] out;
-
-        SlidingMax(int longest, int reach) {
-            this.reach = reach;
-            this.fromLeft = new float[longest];
-            this.fromRight = new float[longest];
-            this.out = new float[longest];
+    /**
+     * Puts into each place the largest of so many values from there on, so far apart: of two, of four …, then of two such runs that overlap. Few
+     * steps over long rows are quicker than one that decides at each place.
+     */
+    private static void largest(int[] values, int apart, int count) {
+        int seen = 1;
+        while (2 * seen <= count) {
+            larger(values, seen * apart);
+            seen *= 2;
         }
-
-        float[] out() {
-            return out;
+        if (seen < count) {
+            larger(values, (count - seen) * apart);
         }
+    }
 
-        void over(float[] line, int n) {
-            int block = 2 * reach + 1;
-            for (int i = 0; i < n; i++) {
-                fromLeft[i] = i % block == 0 ? line[i] : Math.max(fromLeft[i - 1], line[i]);
-            }
-            for (int i = n - 1; i >= 0; i--) {
-                boolean ends = i == n - 1 || (i + 1) % block == 0;
-                fromRight[i] = ends ? line[i] : Math.max(fromRight[i + 1], line[i]);
-            }
-            for (int i = 0; i < n; i++) {
-                out[i] = Math.max(fromRight[Math.max(0, i - reach)], fromLeft[Math.min(n - 1, i + reach)]);
-            }
+    private static void larger(int[] values, int apart) {
+        for (int i = 0; i < values.length - apart; i++) {
+            values[i] = Math.max(values[i], values[i + apart]);
         }
     }
 }

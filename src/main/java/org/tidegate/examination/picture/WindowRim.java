@@ -1,6 +1,5 @@
 package org.tidegate.examination.picture;
 
-import java.util.Arrays;
 import java.util.Optional;
 
 /**
@@ -23,6 +22,8 @@ final class WindowRim {
     /** How far a rim may leave its straight line, pixels: outlines of bodies are not exact. */
     private static final int ASKEW = 2;
 
+    private static final int FINE = 1000;
+
     /** @param seen share of the rim that was seen on its weakest side, 0–1 */
     record Found(int left, int top, int right, int bottom, double seen) {}
 
@@ -37,14 +38,26 @@ final class WindowRim {
         this.h = surface.height();
         float[] luma = EdgeMap.smooth(surface.pixels().luma(), w, h);
         this.marks = ThinDark.of(luma, w, h, (int) Math.round(REACH * w));
-        float[] sorted = marks.clone();
-        Arrays.sort(sorted);
-        float noise = sorted[sorted.length / 2];
+        float noise = median(marks);
         float[] neutrality = surface.neutrality();
         for (int i = 0; i < marks.length; i++) {
             float colourless = Math.max(0, Math.min(1, (neutrality[i] - DYED) / (GREY - DYED)));
             marks[i] = colourless * Math.max(0, Math.min(FULL, marks[i] - noise)) / FULL;
         }
+    }
+
+    /** Of values 0–1, to the thousandth. */
+    private static float median(float[] values) {
+        int[] counts = new int[FINE + 1];
+        for (float value : values) {
+            counts[(int) (FINE * value)]++;
+        }
+        int below = 0;
+        int level = 0;
+        while (below + counts[level] <= values.length / 2) {
+            below += counts[level++];
+        }
+        return (float) level / FINE;
     }
 
     Optional<Found> upright() {

@@ -51,18 +51,18 @@ final class Written {
     private static float[] luma(Quad place, Pixels straight) {
         Homography map = Homography.toQuad(place);
         float[] out = new float[CELLS];
-        int[] sum = new int[3];
         for (int i = 0; i < CELLS; i++) {
-            sum[0] = 0;
-            sum[1] = 0;
-            sum[2] = 0;
+            long sum = 0;
             for (int s = 0; s < 4; s++) {
                 Corner at = map.at(
                         (i % COLUMNS + 0.25 + 0.5 * (s & 1)) / COLUMNS,
                         (Math.floorDiv(i, COLUMNS) + 0.25 + 0.5 * (s >> 1)) / ROWS);
-                straight.addSample(at.x(), at.y(), sum);
+                sum += straight.packedAt(at.x(), at.y());
             }
-            out[i] = (0.299f * sum[0] + 0.587f * sum[1] + 0.114f * sum[2]) / 1024;
+            out[i] = (0.299f * Pixels.channelOf(sum, 0)
+                            + 0.587f * Pixels.channelOf(sum, 1)
+                            + 0.114f * Pixels.channelOf(sum, 2))
+                    / 4096;
         }
         return out;
     }

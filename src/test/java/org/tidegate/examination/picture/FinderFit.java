@@ -100,7 +100,7 @@ public final class FinderFit {
         List<CassetteFinding> known = CassetteFinder.chosen(found, rules.pictures());
         CardSigns.View view = DocumentFinder.view(image);
         List<double[]> cards = DocumentFinder.cards(quads, known, view).stream()
-                .map(c -> CardSigns.unread(c, view).read(c, view).terms())
+                .map(c -> CardSigns.outline(c, view).seen(c, view).read(c, view).terms())
                 .toList();
         documents.add(new Bag(cards, (i, j) -> !document, document ? 1 : 0));
     }
