@@ -35,6 +35,9 @@ public final class CassetteFinder {
 
     private static final double BORDER = 3;
 
+    /** A draft tells lines or outline of another one only if it is itself so likely, against that. */
+    private static final double AS_SURE = 0.8;
+
     /** Outlines from inside are four-cornered because they were drawn so: their edges tell how good they are. */
     private static final double FROM_INSIDE = 0.97;
 
@@ -146,7 +149,7 @@ public final class CassetteFinder {
     private static CassetteCandidate best(
             CassetteCandidate kept, List<CassetteCandidate> drafts, ToDoubleFunction<CassetteCandidate> measure) {
         return drafts.stream()
-                .filter(kept::isDraftOf)
+                .filter(d -> d.confidence() > AS_SURE * kept.confidence() && kept.isDraftOf(d))
                 .max(Comparator.comparingDouble(measure))
                 .orElse(kept);
     }

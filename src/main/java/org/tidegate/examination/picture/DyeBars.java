@@ -16,17 +16,18 @@ final class DyeBars {
      *
      * @param at middle, as a share of the body's length
      * @param strength by how much more it takes of its strongest colour than of its weakest, 0–1
+     * @param purity the share of what it takes of its strongest colour that it leaves of its weakest, 0–1: most of it for a dye, little for a rim
      * @param fromV where it begins, as a share of the body's breadth
      * @param toV where it ends
      */
-    record Bar(double at, double strength, double fromV, double toV) {
+    record Bar(double at, double strength, double purity, double fromV, double toV) {
 
         double height() {
             return toV - fromV;
         }
 
         Bar turned() {
-            return new Bar(1 - at, strength, 1 - toV, 1 - fromV);
+            return new Bar(1 - at, strength, purity, 1 - toV, 1 - fromV);
         }
     }
 
@@ -53,6 +54,9 @@ final class DyeBars {
     private static final double[] HEIGHTS = {0.2, 0.64};
 
     private static final double OFF_MIDDLE = 0.14;
+
+    /** Lines of one strip are dyed much alike: what is so much less pure than the strongest is the rim of the window. */
+    private static final double ALIKE = 0.35;
 
     /** How far in all a bar may lean, pixels, and over how many rows a place is averaged to each side. */
     private static final int LEANING = 6;
@@ -103,7 +107,9 @@ final class DyeBars {
         for (int x : peaks(dye, from, to, least)) {
             bar(x, dye[x], taken(bands, x, 0)).ifPresent(bars::add);
         }
-        return bars;
+        return bars.stream()
+                .filter(b -> b.purity() >= ALIKE * bars.get(0).purity())
+                .toList();
     }
 
     /** @param side against what lies before it (−1), behind it (1) or on both sides (0): a step from one colour to another is a bar against one only */
@@ -128,6 +134,11 @@ final class DyeBars {
         double most = Math.max(taken[0], Math.max(taken[1], taken[2]));
         double least = Math.min(taken[0], Math.min(taken[1], taken[2]));
         return most <= 0 ? 0 : Math.min(most, most - least);
+    }
+
+    private static double purity(double[] taken) {
+        double most = Math.max(taken[0], Math.max(taken[1], taken[2]));
+        return most <= 0 ? 0 : spread(taken) / most;
     }
 
     private static double noise(double[] values) {
@@ -168,7 +179,7 @@ final class DyeBars {
         double off = Math.abs((low + top) / 2.0 / h - 0.5);
         return height < HEIGHTS[0] || height > HEIGHTS[1] || off > OFF_MIDDLE
                 ? Optional.empty()
-                : Optional.of(new Bar((x + 0.5) / w, strength, (double) top / h, (double) low / h));
+                : Optional.of(new Bar((x + 0.5) / w, strength, purity(taken), (double) top / h, (double) low / h));
     }
 
     private int end(int from, int middle, int step, int strongest, int weakest, double goesOn) {

@@ -26,6 +26,9 @@ record KitWindow(Body.Box box, boolean turned, double quality) {
 
     private static final double OFF_ALONE = 0.025;
 
+    /** The same of two lines that lie from each other as the kit's do, with a well: a hand may hide an end of the body. */
+    private static final double OFF_TOGETHER = 0.12;
+
     /** A test line without a control line is believed only where a well plainly tells the sample end. */
     private static final double PLAIN = 0.8;
 
@@ -50,6 +53,8 @@ record KitWindow(Body.Box box, boolean turned, double quality) {
 
     /** Height against a test line's from which on a control line looks like a rim, and is surely one. */
     private static final double[] TALLER = {1.1, 1.4};
+
+    private static final double TOGETHER = 0.4;
 
     private record Guess(KitWindow window, double worth) {}
 
@@ -77,7 +82,10 @@ record KitWindow(Body.Box box, boolean turned, double quality) {
         double shift = bar.at() - place(line, shape);
         double sampleEnd = turned ? -wellAt : wellAt;
         boolean welled = sampleEnd >= PLAIN;
-        if (Math.abs(shift) > (!control ? OFF_ALONE : welled ? OFF_WITH_WELL : OFF) || !control && !welled) {
+        double unlike = control ? unlike(bar, shift, bars, shape) : 0;
+        boolean together = control && welled && unlike < TOGETHER && hasFellow(bar, shift, bars, shape);
+        double room = together ? OFF_TOGETHER : !control ? OFF_ALONE : welled ? OFF_WITH_WELL : OFF;
+        if (Math.abs(shift) > room || !control && !welled) {
             return Optional.empty();
         }
         double strongest = bars.stream().mapToDouble(Bar::strength).max().orElse(0);
@@ -88,7 +96,7 @@ record KitWindow(Body.Box box, boolean turned, double quality) {
         double worth = (control ? CONTROL_SEEN : ALONE)
                 - FOR_PLACE * Math.abs(shift)
                 + FOR_WELL * sampleEnd
-                - (control ? FOR_UNLIKE * unlike(bar, shift, bars, shape) : 0)
+                - FOR_UNLIKE * unlike
                 - (contradicted ? FOR_CONTRADICTION : 0);
         return Optional.of(new Guess(window(bar, shift, shape, turned, control, contradicted), worth));
     }
@@ -101,6 +109,10 @@ record KitWindow(Body.Box box, boolean turned, double quality) {
                         + Math.max(0, 1 - control.strength() / b.strength()))
                 .max()
                 .orElse(0);
+    }
+
+    private static boolean hasFellow(Bar control, double shift, List<Bar> bars, CassetteShape shape) {
+        return bars.stream().anyMatch(b -> !b.equals(control) && isLine(b.at() - shift, shape));
     }
 
     private static boolean isLine(double at, CassetteShape shape) {

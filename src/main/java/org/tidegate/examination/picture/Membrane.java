@@ -13,6 +13,9 @@ final class Membrane {
 
     private static final double RIM_BEHIND = 0.2;
 
+    /** How far inwards the membrane is looked at: where it is no lighter, light falls off, and nothing is a rim. */
+    private static final double WITHIN = 0.15;
+
     private static final double DARKER = 0.06;
 
     /** A rim takes at least this share of what it takes of its strongest colour from its weakest. */
@@ -39,16 +42,14 @@ final class Membrane {
         Membrane membrane = new Membrane(window);
         int before = (int) (RIM_BEFORE * membrane.length);
         int behind = (int) (RIM_BEHIND * membrane.length);
-        int third = membrane.length / 3;
-        double[] first = membrane.levels(0, third);
+        int within = (int) (WITHIN * membrane.length);
         int from = 0;
         for (int i = 0; i < before; i++) {
-            from = membrane.isRim(i, first) ? i + 1 : from;
+            from = membrane.isRim(i, membrane.levels(i + 1, i + 1 + within)) ? i + 1 : from;
         }
-        double[] last = membrane.levels(membrane.length - third, membrane.length);
         int to = membrane.length - 1;
         for (int i = to; i >= membrane.length - behind; i--) {
-            to = membrane.isRim(i, last) ? i - 1 : to;
+            to = membrane.isRim(i, membrane.levels(i - within, i)) ? i - 1 : to;
         }
         return new double[] {(from + 3.0) / membrane.length, (to - 2.0) / membrane.length};
     }
@@ -64,7 +65,7 @@ final class Membrane {
         return most >= DARKER && least >= GREY * most;
     }
 
-    /** How light the membrane is within that part, by channel: light may fall off along the strip. */
+    /** How light the membrane is within that part, by channel. */
     private double[] levels(int from, int to) {
         return Arrays.stream(light)
                 .mapToDouble(channel -> {
