@@ -38,6 +38,8 @@ public final class CassetteFinder {
     /** A draft tells lines or outline of another one only if it is itself so likely, against that. */
     private static final double AS_SURE = 0.8;
 
+    private static final double PLAIN_WELL = 0.8;
+
     /** Outlines from inside are four-cornered because they were drawn so: their edges tell how good they are. */
     private static final double FROM_INSIDE = 0.97;
 
@@ -100,10 +102,7 @@ public final class CassetteFinder {
         }
         return kept.stream()
                 .filter(c -> c.confidence() >= rules.cassetteAt())
-                .map(c -> finding(
-                        c,
-                        best(c, candidates, CassetteCandidate::snugness),
-                        best(c, candidates, CassetteCandidate::clarity)))
+                .map(c -> finding(c, drafts(c, candidates)))
                 .toList();
     }
 
@@ -145,25 +144,35 @@ public final class CassetteFinder {
         return search.apply(small, shapes).stream().map(q -> new QuadSearch.Found(q.scaled(scale), FROM_INSIDE, 1));
     }
 
-    /** The draft of that body that is best by some measure. */
-    private static CassetteCandidate best(
-            CassetteCandidate kept, List<CassetteCandidate> drafts, ToDoubleFunction<CassetteCandidate> measure) {
-        return drafts.stream()
-                .filter(d -> d.confidence() > AS_SURE * kept.confidence() && kept.isDraftOf(d))
-                .max(Comparator.comparingDouble(measure))
-                .orElse(kept);
+    private static List<CassetteCandidate> drafts(CassetteCandidate kept, List<CassetteCandidate> candidates) {
+        return candidates.stream()
+                .filter(d -> d == kept || d.confidence() > AS_SURE * kept.confidence() && kept.isDraftOf(d))
+                .toList();
     }
 
-    /** The snuggest outline, its sample end where the clearest draft has it. */
-    private static CassetteFinding finding(
-            CassetteCandidate kept, CassetteCandidate snuggest, CassetteCandidate clearest) {
-        Quad outline = snuggest.body().outline();
-        Quad other = clearest.body().outline();
-        boolean alike = Quad.distance(outline.a(), other.a()) <= Quad.distance(outline.a(), other.c());
+    /** The snuggest outline with the lines of the clearest draft, none of which may have the sample end where a well tells that it is not. */
+    private static CassetteFinding finding(CassetteCandidate kept, List<CassetteCandidate> drafts) {
+        CassetteCandidate welled = best(drafts, c -> c.body().well());
+        CassetteCandidate clearest = best(
+                drafts.stream()
+                        .filter(d -> welled.body().well() < PLAIN_WELL
+                                || isAlike(d.body().outline(), welled.body().outline()))
+                        .toList(),
+                CassetteCandidate::clarity);
+        Quad outline = best(drafts, CassetteCandidate::snugness).body().outline();
         return new CassetteFinding(
-                (alike ? outline : outline.turned()).corners(),
+                (isAlike(outline, clearest.body().outline()) ? outline : outline.turned()).corners(),
                 Optional.of(clearest.kit().kit()),
                 kept.confidence(),
                 clearest.lines());
+    }
+
+    private static CassetteCandidate best(List<CassetteCandidate> drafts, ToDoubleFunction<CassetteCandidate> measure) {
+        return drafts.stream().max(Comparator.comparingDouble(measure)).orElseThrow();
+    }
+
+    /** Whether both have the sample end at the same place. */
+    private static boolean isAlike(Quad one, Quad other) {
+        return Quad.distance(one.a(), other.a()) <= Quad.distance(one.a(), other.c());
     }
 }

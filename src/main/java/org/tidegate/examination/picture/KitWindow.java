@@ -38,6 +38,9 @@ record KitWindow(Body.Box box, boolean turned, double quality) {
     /** Weaker than this share of the strongest bar, a bar that no line explains is no contradiction. */
     private static final double CONTRADICTS = 0.65;
 
+    /** The rim may have a colour, but is less of a dye than a line. */
+    private static final double LESS_PURE = 0.8;
+
     private static final double CONTRADICTED = 0.6;
 
     /** A strip without a control line is rarer than an outline that is not exact. */
@@ -92,7 +95,9 @@ record KitWindow(Body.Box box, boolean turned, double quality) {
         boolean contradicted = bars.stream()
                 .filter(b -> b.strength() > CONTRADICTS * strongest)
                 .anyMatch(b -> !isLine(b.at() - shift, shape)
-                        && (b.strength() > bar.strength() || !isEnd(b.at() - shift, shape)));
+                        && !(b.strength() <= bar.strength()
+                                && b.purity() < LESS_PURE * bar.purity()
+                                && isEnd(b.at() - shift, shape)));
         double worth = (control ? CONTROL_SEEN : ALONE)
                 - FOR_PLACE * Math.abs(shift)
                 + FOR_WELL * sampleEnd
@@ -119,7 +124,6 @@ record KitWindow(Body.Box box, boolean turned, double quality) {
         return shape.lines().stream().anyMatch(l -> Math.abs(place(l, shape) - at) < OFF_EACH_OTHER);
     }
 
-    /** The rim at an end of the window may have a colour. */
     private static boolean isEnd(double at, CassetteShape shape) {
         return Math.min(Math.abs(shape.windowFrom() - at), Math.abs(shape.windowTo() - at)) < OFF_EACH_OTHER;
     }

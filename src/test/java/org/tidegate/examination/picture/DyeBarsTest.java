@@ -44,6 +44,33 @@ class DyeBarsTest {
         assertThat(bars()).isEmpty();
     }
 
+    /** The rim of a window takes of all colours, the light on it makes it a little coloured. */
+    @Test
+    void aTintedRimBesideALineIsNoLine() {
+        Color rim = new Color(150, 158, 168);
+        line(rim, 0.65, 0.28, 0.72);
+        assertThat(bars()).as("alone it is seen").hasSize(1);
+        line(DYE, 0.54, 0.28, 0.72);
+        assertThat(bars()).singleElement().satisfies(b -> assertThat(b.at()).isCloseTo(0.54, within(0.01)));
+    }
+
+    /** A hand over the far end: all that is seen lies further on than the kit has it. */
+    @Test
+    void twoLinesThatLieTogetherAreBelievedOnAShortenedBody() {
+        line(DYE, place("T") + 0.1, 0.28, 0.72);
+        assertThat(window(1))
+                .as("alone it is the control line of a whole body")
+                .hasValueSatisfying(w -> assertThat(w.box().fromU()).isCloseTo(shape.windowFrom(), within(0.01)));
+        line(DYE, place("C") + 0.1, 0.28, 0.72);
+        assertThat(window(1)).hasValueSatisfying(w -> {
+            assertThat(w.turned()).isFalse();
+            assertThat(w.box().fromU()).isCloseTo(shape.windowFrom() + 0.1, within(0.01));
+        });
+        assertThat(window(0))
+                .as("nothing tells the sample end")
+                .hasValueSatisfying(w -> assertThat(w.quality()).isLessThan(0.7));
+    }
+
     /** Half of the body in a shadow that takes four tenths of the light. */
     @Test
     void theEdgeOfAShadowIsNoBar() {

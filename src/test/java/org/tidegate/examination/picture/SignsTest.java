@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;
+import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.tidegate.examination.picture.Regions.Region;
@@ -56,6 +57,12 @@ class SignsTest {
         assertThat(card.likelihood()).isGreaterThan(0.95);
         assertThat(new CardSigns(0, 0, 0, 0, 0, 0, 0, 0, List.of()).likelihood())
                 .isLessThan(0.001);
+    }
+
+    /** {@link DocumentFinder} leaves away what can be no better card: it takes what it has not looked at for as good as can be. */
+    @Test
+    void nothingOnACardSpeaksAgainstIt() {
+        assertThat(Arrays.stream(CardSigns.WEIGHTS).skip(1)).allMatch(w -> w > 0);
     }
 
     /** A cassette that reaches out of the picture has no edge there, which says nothing against it. */
