@@ -52,7 +52,10 @@ record CassetteSigns(
     private static final double BUSY = 25;
     private static final double STANDS_OUT = 0.15;
 
-    /** Where a window is taken to lie if none was seen, shares of the length. */
+    /** Less a window does not tell where it lies. */
+    private static final double PLAIN_WINDOW = 0.3;
+
+    /** Where a window is taken to lie if none was plainly seen, shares of the length. */
     private static final double[] WINDOW = {0.36, 0.64};
 
     /** A part of the body along its length, pixels. */
@@ -78,7 +81,7 @@ record CassetteSigns(
             double likeness = window(r, surface);
             if (likeness > window) {
                 window = likeness;
-                place = new Span(r.left(), r.right());
+                place = likeness > PLAIN_WINDOW ? new Span(r.left(), r.right()) : place;
             }
         }
         List<Bar> bars = DyeBars.on(surface);
