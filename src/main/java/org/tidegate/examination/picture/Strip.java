@@ -3,6 +3,7 @@ package org.tidegate.examination.picture;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Optional;
 import org.tidegate.finding.PictureFinding.Line;
 import org.tidegate.rules.Protocol.CassetteShape;
 import org.tidegate.rules.Protocol.LinePlace;
@@ -14,6 +15,9 @@ final class Strip {
     private static final int HEIGHT = 48;
 
     private static final double PLACE_TOLERANCE = 0.15;
+    /** How near to each other two lines may lie, against where the kit has them. */
+    private static final double APART = 0.65;
+
     private static final double LIGHT = 0.14;
 
     /** A dye takes at most this share of what it takes of its strongest colour from its weakest. */
@@ -77,16 +81,32 @@ final class Strip {
     }
 
     private static Line line(LineProfile profile, LinePlace place, CassetteShape shape, double least) {
-        int other = shape.lines().stream()
-                .filter(l -> l.at() != place.at())
-                .mapToInt(l -> strongest(profile, l))
-                .findFirst()
-                .orElse(0);
-        return profile.lineAt(strongest(profile, place), other, least);
+        Optional<LinePlace> other =
+                shape.lines().stream().filter(l -> l.at() != place.at()).findFirst();
+        int otherAt = other.map(l -> strongest(profile, l)).orElse(0);
+        int at = strongest(profile, place);
+        boolean besideStronger = other.isPresent() && profile.contrastAt(otherAt) > profile.contrastAt(at);
+        return profile.lineAt(besideStronger ? strongest(profile, place, other.get(), otherAt) : at, otherAt, least);
     }
 
     private static int strongest(LineProfile profile, LinePlace place) {
-        return profile.strongest(
-                Math.max(0.06, place.at() - PLACE_TOLERANCE), Math.min(0.94, place.at() + PLACE_TOLERANCE));
+        return profile.strongest(from(place), to(place));
+    }
+
+    /** The same away from a stronger line: compression leaves a lighter and a darker edge of its colour beside it. */
+    private static int strongest(LineProfile profile, LinePlace place, LinePlace other, int otherAt) {
+        double there = (double) otherAt / LENGTH;
+        double apart = APART * Math.abs(other.at() - place.at());
+        return other.at() > place.at()
+                ? profile.strongest(from(place), Math.max(from(place), Math.min(to(place), there - apart)))
+                : profile.strongest(Math.min(to(place), Math.max(from(place), there + apart)), to(place));
+    }
+
+    private static double from(LinePlace place) {
+        return Math.max(0.06, place.at() - PLACE_TOLERANCE);
+    }
+
+    private static double to(LinePlace place) {
+        return Math.min(0.94, place.at() + PLACE_TOLERANCE);
     }
 }
