@@ -146,7 +146,7 @@ public final class CassetteFinder {
 
     private static List<CassetteCandidate> drafts(CassetteCandidate kept, List<CassetteCandidate> candidates) {
         return candidates.stream()
-                .filter(d -> d == kept || d.confidence() > AS_SURE * kept.confidence() && kept.isDraftOf(d))
+                .filter(d -> d.equals(kept) || d.confidence() > AS_SURE * kept.confidence() && kept.isDraftOf(d))
                 .toList();
     }
 

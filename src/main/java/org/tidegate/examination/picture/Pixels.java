@@ -29,7 +29,7 @@ record Pixels(int width, int height, int[] rgb) {
         return (double) Math.max(1, Math.round((double) width / smaller.width));
     }
 
-    /** @param step at most 64: the sums of its blocks have 20 bits */
+    /** In blocks of at most 64 pixels' side: their sums have 20 bits. */
     private Pixels block(int step) {
         int w = width / step;
         int h = height / step;

@@ -12,7 +12,7 @@ record Plane(double a, double b, double c) {
         return a + b * u + c * v;
     }
 
-    /** The brightness at the middles of a row's pixels. @param y of so many rows */
+    /** The brightness at the middles of the pixels of a row, one of so many. */
     void row(int y, int rows, float[] out) {
         float step = (float) (b / out.length);
         float first = (float) (a + c * (y + 0.5) / rows) + step / 2;

@@ -27,7 +27,7 @@ final class ThinDark {
         return closed;
     }
 
-    /** Every mark thicker by so many pixels on each side. @param marks not negative */
+    /** Every mark, none of them negative, thicker by so many pixels on each side. */
     static float[] widened(float[] marks, int w, int h, int by) {
         return floats(widest(bits(marks), w, h, by), 1);
     }

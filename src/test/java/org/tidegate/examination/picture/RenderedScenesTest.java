@@ -2,6 +2,7 @@ package org.tidegate.examination.picture;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.stream.LongStream;
 import org.junit.jupiter.api.Test;
 import org.tidegate.otherhand.OtherHand;
 import org.tidegate.render.TestScene;
@@ -32,6 +33,19 @@ class RenderedScenesTest {
             tally.add(OtherHand.picture(seed));
         }
         assertRight(tally);
+    }
+
+    /**
+     * Each of these once showed a test line that is not there: the rim of the window (9700217), a draft upside down (9700303, 9800077) and the edge that
+     * compression leaves beside a strong line (9820585, 9800105).
+     */
+    @Test
+    void seeNoLineWhereNoneIs() {
+        SceneTally tally = new SceneTally(LiveRules.read());
+        LongStream.of(9700217, 9700303, 9800077, 9820585, 9800105)
+                .forEach(seed -> tally.add(TestScene.draw(seed, true, false)));
+        assertThat(tally.blank).isPositive();
+        assertThat(tally.blankFalse).as("" + tally).isZero();
     }
 
     private static void assertRight(SceneTally tally) {
