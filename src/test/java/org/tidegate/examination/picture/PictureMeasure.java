@@ -10,8 +10,8 @@ import org.tidegate.thirdhand.ThirdHand;
  * How often the finders are right on rendered pictures, a quarter of them with a test line:
  * {@code java -cp target/classes:target/test-classes:… org.tidegate.examination.picture.PictureMeasure [pictures] [first seed] [tuning|other|third]}, 2,000
  * unless said, with settings from the ranges kept back unless {@code tuning} is said. {@code other} takes the pictures of {@link OtherHand} instead, whose
- * author knew neither the finders nor the pictures they were tuned on; seeds 1 to 1750 have since been looked at.
- * {@code third} takes those of {@link ThirdHand} in the same way, of which 1 to 100 and 7001 to 7050 have been looked at. What went wrong is told by seed.
+ * author knew neither the finders nor the pictures they were tuned on; seeds 1 to 1950 have since been looked at.
+ * {@code third} takes those of {@link ThirdHand} in the same way, of which 1 to 100, 7001 to 7050 and 7101 to 7150 have been looked at. What went wrong is told by seed.
  */
 public final class PictureMeasure {
 
