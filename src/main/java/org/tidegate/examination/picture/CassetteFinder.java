@@ -38,6 +38,7 @@ public final class CassetteFinder {
     /** A draft tells lines or outline of another one only if it is itself so likely, against that. */
     private static final double AS_SURE = 0.8;
 
+    /** From here on a well tells the sample end. */
     private static final double PLAIN_WELL = 0.8;
 
     /** Outlines from inside are four-cornered because they were drawn so: their edges tell how good they are. */

@@ -57,6 +57,7 @@ record KitWindow(Body.Box box, boolean turned, double quality) {
     /** Height against a test line's from which on a control line looks like a rim, and is surely one. */
     private static final double[] TALLER = {1.1, 1.4};
 
+    /** So little unlike are two lines of one strip at most. */
     private static final double TOGETHER = 0.4;
 
     private record Guess(KitWindow window, double worth) {}

@@ -86,22 +86,6 @@ record Pixels(int width, int height, int[] rgb) {
         return level;
     }
 
-    /** Value of a channel between pixels, bilinear; places outside repeat the border. */
-    double sample(double x, double y, int shift) {
-        double cx = Math.max(0, Math.min(width - 1.001, x));
-        double cy = Math.max(0, Math.min(height - 1.001, y));
-        int x0 = (int) cx;
-        int y0 = (int) cy;
-        double fx = cx - x0;
-        double fy = cy - y0;
-        int i = y0 * width + x0;
-        int right = x0 + 1 < width ? 1 : 0;
-        int down = y0 + 1 < height ? width : 0;
-        double top = mix((rgb[i] >> shift) & 255, (rgb[i + right] >> shift) & 255, fx);
-        double low = mix((rgb[i + down] >> shift) & 255, (rgb[i + down + right] >> shift) & 255, fx);
-        return mix(top, low, fy);
-    }
-
     /**
      * The colour between pixels, bilinear; places outside repeat the border. All three channels in one number, which matters where millions of
      * places are looked at: 20 bits each, in 1024ths, so that four of them can be added up. {@link #channelOf} tells them apart.
@@ -130,9 +114,5 @@ record Pixels(int width, int height, int[] rgb) {
 
     private static int green(int p) {
         return (p >> 8) & 255;
-    }
-
-    private static double mix(double a, double b, double share) {
-        return a + (b - a) * share;
     }
 }

@@ -4,6 +4,7 @@ package org.tidegate.examination.picture;
 record Plane(double a, double b, double c) {
 
     private static final int ROUNDS = 4;
+    private static final int BRIGHTEST = 255;
 
     /** Places of a row that are looked at. */
     private static final int ENOUGH = 100;
@@ -22,27 +23,13 @@ record Plane(double a, double b, double c) {
     }
 
     static Plane fit(float[] values, int w, int h) {
-        Plane plane = new Plane(median(values), 0, 0);
+        Plane plane = new Plane(Median.of(values, BRIGHTEST, BRIGHTEST), 0, 0);
         double near = 0.25;
         for (int round = 0; round < ROUNDS; round++) {
             plane = refit(plane, values, w, h, near);
             near = Math.max(0.05, near / 2);
         }
         return plane;
-    }
-
-    /** Of values 0–255, to the whole number. */
-    private static int median(float[] values) {
-        int[] counts = new int[256];
-        for (float value : values) {
-            counts[(int) value]++;
-        }
-        int below = 0;
-        int level = 0;
-        while (below + counts[level] <= values.length / 2) {
-            below += counts[level++];
-        }
-        return level;
     }
 
     /** Least squares over the values within a relative distance of the plane so far. */

@@ -22,6 +22,7 @@ final class WindowRim {
     /** How far a rim may leave its straight line, pixels: outlines of bodies are not exact. */
     private static final int ASKEW = 2;
 
+    /** Steps in which noise is counted. */
     private static final int FINE = 1000;
 
     /** @param seen share of the rim that was seen on its weakest side, 0–1 */
@@ -38,26 +39,12 @@ final class WindowRim {
         this.h = surface.height();
         float[] luma = EdgeMap.smooth(surface.pixels().luma(), w, h);
         this.marks = ThinDark.of(luma, w, h, (int) Math.round(REACH * w));
-        float noise = median(marks);
+        float noise = Median.of(marks, 1, FINE);
         float[] neutrality = surface.neutrality();
         for (int i = 0; i < marks.length; i++) {
             float colourless = Math.max(0, Math.min(1, (neutrality[i] - DYED) / (GREY - DYED)));
             marks[i] = colourless * Math.max(0, Math.min(FULL, marks[i] - noise)) / FULL;
         }
-    }
-
-    /** Of values 0–1, to the thousandth. */
-    private static float median(float[] values) {
-        int[] counts = new int[FINE + 1];
-        for (float value : values) {
-            counts[(int) (FINE * value)]++;
-        }
-        int below = 0;
-        int level = 0;
-        while (below + counts[level] <= values.length / 2) {
-            below += counts[level++];
-        }
-        return (float) level / FINE;
     }
 
     Optional<Found> upright() {

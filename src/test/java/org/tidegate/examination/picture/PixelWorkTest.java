@@ -35,6 +35,13 @@ class PixelWorkTest {
     }
 
     @Test
+    void theMiddleIsCountedToItsStep() {
+        assertThat(Median.of(new float[] {9, 1, 255, 3, 7}, 255, 255)).isEqualTo(7);
+        assertThat(Median.of(new float[] {0.2504f, 0, 1}, 1, 1000)).isCloseTo(0.25f, within(1e-6f));
+        assertThat(Median.of(new float[] {255}, 255, 255)).isEqualTo(255);
+    }
+
+    @Test
     void channelsLieBetweenTheirPixels() {
         Pixels pixels = new Pixels(2, 2, new int[] {0xff0000, 0x00ff00, 0x0000ff, 0xffffff});
         assertThat(channels(pixels.packedAt(0, 0))).containsExactly(255, 0, 0);
